@@ -1,0 +1,15 @@
+package dev.drafting.core.finding;
+
+/**
+ * How much a {@link Finding} matters.
+ *
+ * @since 0.1
+ */
+public enum Severity {
+  /** Worth knowing; nothing has to change. */
+  NOTE,
+  /** Will probably sew or fit worse than it could. */
+  WARNING,
+  /** Will not sew, not fit or not go on: change it before cutting. */
+  PROBLEM
+}

@@ -1,0 +1,6 @@
+/**
+ * Drafting without any knowledge of cloth, files or screens: measures, geometry, offsets, tracing,
+ * patterns and the pieces that are cut. Open {@link dev.drafting.core.measure.Length} first, then
+ * the package {@code dev.drafting.core.pattern}.
+ */
+package dev.drafting.core;
