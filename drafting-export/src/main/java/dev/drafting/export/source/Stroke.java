@@ -1,0 +1,83 @@
+package dev.drafting.export.source;
+
+import dev.drafting.core.finding.DraftingException;
+import java.util.Arrays;
+
+/** One stroke of the pencil along one edge, as it stands in the file; points in centimetres. */
+final class Stroke {
+  private final String file;
+  private final String piece;
+  private final String edge;
+  private final int firstLine;
+  private int lastLine;
+  private double[] xy = new double[8];
+  private int size;
+
+  Stroke(String file, String piece, String edge, int firstLine) {
+    this.file = file;
+    this.piece = piece;
+    this.edge = edge;
+    this.firstLine = firstLine;
+    this.lastLine = firstLine;
+  }
+
+  /** Adds a point; a pencil that rests on the spot adds nothing. */
+  void add(int line, double x, double y) {
+    lastLine = line;
+    if (size > 0 && xy[size - 2] == x && xy[size - 1] == y) {
+      return;
+    }
+    if (size == xy.length) {
+      xy = Arrays.copyOf(xy, 2 * size);
+    }
+    xy[size++] = x;
+    xy[size++] = y;
+  }
+
+  /** Refuses a stroke that is no line. */
+  void requireLine() {
+    if (size < 4) {
+      throw DraftingException.of("the edge has one point")
+          .at(where() + ", " + piece + " / " + edge)
+          .value(xy[0] + ", " + xy[1])
+          .accepted("two different points or more");
+    }
+  }
+
+  /** The lines of the file that hold it. */
+  String where() {
+    return lines(file, firstLine, lastLine);
+  }
+
+  static String lines(String file, int first, int last) {
+    return file + (first == last ? ", line " + first : ", lines " + first + " to " + last);
+  }
+
+  String piece() {
+    return piece;
+  }
+
+  String edge() {
+    return edge;
+  }
+
+  int firstLine() {
+    return firstLine;
+  }
+
+  int lastLine() {
+    return lastLine;
+  }
+
+  int points() {
+    return size / 2;
+  }
+
+  double x(int index) {
+    return xy[2 * index];
+  }
+
+  double y(int index) {
+    return xy[2 * index + 1];
+  }
+}
