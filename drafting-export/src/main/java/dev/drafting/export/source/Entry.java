@@ -105,8 +105,11 @@ final class Entry {
   Length length(Length least, Length most) {
     String accepted =
         String.format(
+            Locale.ROOT,
             "a length with its unit from %s to %s, such as \"%s\"",
-            least.text(LengthUnit.MM), most.text(LengthUnit.MM), example(least, most));
+            least.text(LengthUnit.MM),
+            most.text(LengthUnit.MM),
+            example(least, most));
     if (!isText) {
       throw fault("a length is a text with its unit").accepted(accepted);
     }

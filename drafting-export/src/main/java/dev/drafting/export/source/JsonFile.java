@@ -8,13 +8,13 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
-import com.fasterxml.jackson.core.io.JsonEOFException;
 import dev.drafting.core.finding.DraftingException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Reads a JSON file of a bounded size and depth and remembers where every value stands. */
@@ -38,10 +38,12 @@ final class JsonFile {
           .build();
 
   private final String name;
+  private final StrictText text;
   private final JsonParser parser;
 
-  private JsonFile(String name, JsonParser parser) {
+  private JsonFile(String name, StrictText text, JsonParser parser) {
     this.name = name;
+    this.text = text;
     this.parser = parser;
   }
 
@@ -50,29 +52,39 @@ final class JsonFile {
     String name = StrictText.name(file);
     try (StrictText text = StrictText.open(file, LARGEST_BYTES, LARGEST_BYTES);
         JsonParser parser = FACTORY.createParser(text)) {
-      return new JsonFile(name, parser).whole();
-    } catch (StreamConstraintsException e) {
-      throw fault(name, e, "the file is nested too deep or holds too much")
-          .accepted(
-              "at most "
-                  + DEEPEST
-                  + " levels, texts of "
-                  + LONGEST_TEXT
-                  + " characters, 1 MB in all");
-    } catch (JsonEOFException e) {
-      throw fault(name, e, "the file ends too early").accepted("a bracket closed for each opened");
-    } catch (JsonProcessingException e) {
-      String reason = e.getOriginalMessage().lines().findFirst().orElse("");
-      throw fault(name, e, "this is not JSON").value(reason).accepted("one JSON object");
+      return new JsonFile(name, text, parser).checked();
     } catch (IOException e) {
       throw StrictText.unreadable(name, e);
     }
   }
 
-  private static DraftingException fault(String name, JsonProcessingException e, String what) {
-    JsonLocation at = e.getLocation();
-    String where = at == null ? name : place(name, at);
-    return DraftingException.of(what).at(where).because(e);
+  private Entry checked() throws IOException {
+    try {
+      return whole();
+    } catch (StreamConstraintsException e) {
+      throw at(parser.currentLocation(), "the file is nested too deep or holds too much")
+          .accepted(
+              String.format(
+                  Locale.ROOT,
+                  "at most %d levels, texts of %,d characters, 1 MB in all",
+                  DEEPEST,
+                  LONGEST_TEXT))
+          .because(e);
+    } catch (JsonProcessingException e) {
+      if (e.getOriginalMessage().startsWith("Unexpected end-of-input")) {
+        throw at(parser.currentLocation(), "the file ends too early")
+            .accepted("a bracket or quotation mark closed for each one opened")
+            .because(e);
+      }
+      throw at(e.getLocation(), "this is not JSON")
+          .value(text.lastLine())
+          .accepted("JSON: fields and values with a colon between, commas between fields")
+          .because(e);
+    }
+  }
+
+  private DraftingException at(JsonLocation place, String what) {
+    return DraftingException.of(what).at(place(name, place));
   }
 
   private static String place(String name, JsonLocation at) {
@@ -86,7 +98,7 @@ final class JsonFile {
     }
     Entry whole = value("");
     if (parser.nextToken() != null) {
-      throw here(DraftingException.of("something follows the end")).accepted("one JSON object");
+      throw here("something follows the end").accepted("one JSON object");
     }
     return whole;
   }
@@ -101,7 +113,7 @@ final class JsonFile {
       case VALUE_STRING:
         return Entry.ofText(where, path, parser.getText());
       case VALUE_NULL:
-        throw here(DraftingException.of("there is no value")).value("null").accepted("a value");
+        throw here("there is no value").value("null").accepted("a value");
       default:
         return Entry.ofOther(where, path, parser.getText());
     }
@@ -122,7 +134,7 @@ final class JsonFile {
       String field = parser.currentName();
       Integer before = lines.putIfAbsent(field, parser.currentTokenLocation().getLineNr());
       if (before != null) {
-        throw here(DraftingException.of("the field is given twice"))
+        throw here("the field is given twice")
             .value(field)
             .accepted("each field once; it stands already in line " + before);
       }
@@ -132,7 +144,7 @@ final class JsonFile {
     return fields;
   }
 
-  private DraftingException here(DraftingException fault) {
-    return fault.at(place(name, parser.currentTokenLocation()));
+  private DraftingException here(String what) {
+    return at(parser.currentTokenLocation(), what);
   }
 }

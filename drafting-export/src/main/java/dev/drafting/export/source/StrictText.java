@@ -73,6 +73,11 @@ final class StrictText extends Reader {
     return line;
   }
 
+  /** The text of the line that was handed out last. */
+  String lastLine() {
+    return text.strip();
+  }
+
   @Override
   public int read(char[] target, int from, int length) throws IOException {
     if (length == 0) {

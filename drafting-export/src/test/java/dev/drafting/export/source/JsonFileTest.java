@@ -131,7 +131,7 @@ class JsonFileTest {
   void textThatIsNotJsonIsRefusedWithItsPlace() {
     assertTrue(refused("").startsWith("garment.json: the file is empty."));
     assertTrue(
-        refused("{\"a\": [1,\n").startsWith("garment.json, line 2, column 1: the file ends"));
+        refused("{\"a\": [1,\n").startsWith("garment.json, line 2, column 1: the file ends too"));
     assertTrue(
         refused("{\"a\" 1}").startsWith("garment.json, line 1, column 6: this is not JSON."));
     assertTrue(refused("{\"a\": NaN}").contains("this is not JSON"));
@@ -143,7 +143,7 @@ class JsonFileTest {
   @Test
   void deepOrLargeFilesAreRefused() {
     String deep = "[".repeat(100_000);
-    assertTrue(refused(deep).startsWith("garment.json, line 1, column 13: the file is nested"));
+    assertTrue(refused(deep).startsWith("garment.json, line 1, column 14: the file is nested"));
     assertTrue(refused("{\"a\": \"" + "x".repeat(5_000) + "\"}").contains("holds too much"));
     assertTrue(refused("{\"a\": " + "1".repeat(5_000) + "}").contains("holds too much"));
     assertTrue(refused("{\"" + "x".repeat(5_000) + "\": 1}").contains("holds too much"));
