@@ -1,0 +1,46 @@
+package dev.drafting.core.geometry;
+
+import dev.drafting.core.finding.DraftingException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Coordinates at the door: checked when they come in, rounded to 1e-9 mm when they are printed. */
+final class Coordinates {
+  private static final int DECIMALS = 9;
+
+  private Coordinates() {}
+
+  /** Refuses what is not finite and turns -0.0 into 0.0, so that equal places are equal values. */
+  static double checked(double value, String what) {
+    if (!Double.isFinite(value)) {
+      throw DraftingException.of(what + " is not a number")
+          .value(value)
+          .accepted("a finite number of millimetres");
+    }
+    return value + 0.0;
+  }
+
+  /** Refuses a parameter outside 0 to 1. */
+  static void checkParameter(double t) {
+    if (!(t >= 0 && t <= 1)) {
+      throw DraftingException.of("a parameter is off the segment").value(t).accepted("0 to 1");
+    }
+  }
+
+  static String text(double value) {
+    return text(value, DECIMALS);
+  }
+
+  static String text(double value, int decimals) {
+    BigDecimal number = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    if (number.signum() == 0) {
+      return "0";
+    }
+    BigDecimal plain = number.stripTrailingZeros();
+    return plain.precision() > 25 ? String.valueOf(value) : plain.toPlainString();
+  }
+
+  static String pair(double x, double y) {
+    return "(" + text(x) + ", " + text(y) + ")";
+  }
+}

@@ -1,0 +1,30 @@
+package dev.drafting.core.geometry;
+
+import dev.drafting.core.measure.Length;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * The point of a curve that is nearest to another point.
+ *
+ * @param point the nearest point of the curve
+ * @param along its length from the start of the curve
+ * @param distance how far it is from the other point
+ * @since 0.1
+ */
+public record Nearest(Point point, Length along, Length distance) implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /**
+   * The nearest point of a curve.
+   *
+   * @param point the nearest point of the curve
+   * @param along its length from the start of the curve
+   * @param distance how far it is from the other point
+   */
+  public Nearest {
+    Objects.requireNonNull(point, "point");
+    Objects.requireNonNull(along, "along");
+    Objects.requireNonNull(distance, "distance");
+  }
+}
