@@ -130,12 +130,12 @@ public final class Finding implements Serializable {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Finding
-        && ((Finding) other).severity == severity
-        && ((Finding) other).id.equals(id)
-        && ((Finding) other).place.equals(place)
-        && ((Finding) other).reason.equals(reason)
-        && ((Finding) other).remedies.equals(remedies);
+    return other instanceof Finding that
+        && that.severity == severity
+        && that.id.equals(id)
+        && that.place.equals(place)
+        && that.reason.equals(reason)
+        && that.remedies.equals(remedies);
   }
 
   @Override

@@ -126,9 +126,7 @@ public final class Place implements Serializable {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Place
-        && ((Place) other).kind.equals(kind)
-        && ((Place) other).names.equals(names);
+    return other instanceof Place that && that.kind.equals(kind) && that.names.equals(names);
   }
 
   @Override

@@ -72,9 +72,7 @@ public final class Remedy implements Serializable {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Remedy
-        && ((Remedy) other).text.equals(text)
-        && ((Remedy) other).data.equals(data);
+    return other instanceof Remedy that && that.text.equals(text) && that.data.equals(data);
   }
 
   @Override

@@ -4,7 +4,6 @@ import dev.drafting.core.finding.DraftingException;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Objects;
 
 /**
  * An angle or an amount of turning, counter-clockwise positive. It is not reduced to one turn: a
@@ -119,12 +118,12 @@ public final class Angle implements Comparable<Angle>, Serializable {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Angle && ((Angle) other).radians == radians;
+    return other instanceof Angle that && that.radians == radians;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hashCode(radians);
+    return Double.hashCode(radians);
   }
 
   /** Degrees to two decimals, for people to read. */

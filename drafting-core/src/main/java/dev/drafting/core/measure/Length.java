@@ -4,7 +4,6 @@ import dev.drafting.core.finding.DraftingException;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Objects;
 
 /**
  * A length on cloth or paper: an allowance, an edge, a girth. Signed, so that it also serves as a
@@ -296,12 +295,12 @@ public final class Length implements Comparable<Length>, Serializable {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Length && ((Length) other).millimetres == millimetres;
+    return other instanceof Length that && that.millimetres == millimetres;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hashCode(millimetres);
+    return Double.hashCode(millimetres);
   }
 
   /** The exact length in millimetres, which {@link #parse(String)} reads back. */

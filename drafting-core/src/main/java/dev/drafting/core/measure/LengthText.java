@@ -29,14 +29,11 @@ final class LengthText {
           .accepted(ACCEPTED);
     }
     String number = match.group(1);
-    switch (match.group(2)) {
-      case "mm":
-        return Length.mm(decimal(number, text));
-      case "cm":
-        return Length.cm(decimal(number, text));
-      default:
-        return inches(number, text);
-    }
+    return switch (match.group(2)) {
+      case "mm" -> Length.mm(decimal(number, text));
+      case "cm" -> Length.cm(decimal(number, text));
+      default -> inches(number, text);
+    };
   }
 
   static Length inches(String text) {

@@ -1,0 +1,102 @@
+package dev.drafting.architecture;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Dependencies run one way: export, knit, core, and inside core as listed here. */
+class DependenciesTest {
+  private static final String CORE = "dev.drafting.core";
+
+  /** What each package of core may know of the others. */
+  private static final Map<String, List<String>> CORE_PACKAGES =
+      Map.of(
+          "finding", List.of(),
+          "measure", List.of("finding"),
+          "geometry", List.of("finding", "measure"),
+          "offset", List.of("finding", "measure", "geometry"),
+          "pattern", List.of("finding", "measure", "geometry", "offset"),
+          "assembly", List.of("finding", "measure", "geometry", "offset", "pattern"),
+          "cut", List.of("finding", "measure", "geometry", "offset", "pattern", "assembly"),
+          "trace", List.of("finding", "measure", "geometry", "offset", "pattern"));
+
+  @Test
+  void noCircleRunsBetweenPackages() {
+    slices().matching("dev.drafting.(**)").should().beFreeOfCycles().check(Library.CLASSES);
+  }
+
+  @Test
+  void coreKnowsNothingOfKnitsAndFiles() {
+    noClasses()
+        .that()
+        .resideInAPackage(CORE + "..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("dev.drafting.knit..", "dev.drafting.export..", "java.nio.file..")
+        .check(Library.CLASSES);
+  }
+
+  @Test
+  void knitKnowsNothingOfExports() {
+    noClasses()
+        .that()
+        .resideInAPackage("dev.drafting.knit..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("dev.drafting.export..", "java.nio.file..")
+        .allowEmptyShould(true)
+        .check(Library.CLASSES);
+  }
+
+  @Test
+  void packagesOfCoreKnowOnlyThoseBelowThem() {
+    CORE_PACKAGES.forEach(DependenciesTest::checkCorePackage);
+  }
+
+  private static void checkCorePackage(String name, List<String> below) {
+    List<String> allowed = new ArrayList<>(List.of(CORE, CORE + "." + name + ".."));
+    below.forEach(other -> allowed.add(CORE + "." + other + ".."));
+    noClasses()
+        .that()
+        .resideInAPackage(CORE + "." + name + "..")
+        .should()
+        .dependOnClassesThat(
+            resideInAPackage("dev.drafting..")
+                .and(not(resideInAnyPackage(allowed.toArray(String[]::new)))))
+        .allowEmptyShould(true)
+        .check(Library.CLASSES);
+  }
+
+  @Test
+  void everyPackageOfCoreHasItsPlace() {
+    classes()
+        .that()
+        .resideInAPackage(CORE + ".*..")
+        .should()
+        .resideInAnyPackage(
+            CORE_PACKAGES.keySet().stream()
+                .map(name -> CORE + "." + name + "..")
+                .toArray(String[]::new))
+        .check(Library.CLASSES);
+  }
+
+  @Test
+  void servicesOfKnitNeverNeedADraft() {
+    noClasses()
+        .that()
+        .resideInAPackage("dev.drafting.knit.*..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("dev.drafting.knit")
+        .allowEmptyShould(true)
+        .check(Library.CLASSES);
+  }
+}

@@ -1,0 +1,35 @@
+package dev.drafting.architecture;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+
+/** The classes of the three library modules, without their tests. */
+final class Library {
+  static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("dev.drafting");
+
+  /** Classes of core and knit that hold data: public, not an interface, not an exception. */
+  static final DescribedPredicate<JavaClass> VALUES =
+      DescribedPredicate.describe(
+          "values",
+          type ->
+              !type.getPackageName().startsWith("dev.drafting.export")
+                  && type.getModifiers().contains(JavaModifier.PUBLIC)
+                  && !type.isInterface()
+                  && !type.isEnum()
+                  && !type.isAssignableTo(Throwable.class)
+                  && type.getFields().stream().anyMatch(Library::isData));
+
+  private Library() {}
+
+  private static boolean isData(JavaField field) {
+    return !field.getModifiers().contains(JavaModifier.STATIC);
+  }
+}
