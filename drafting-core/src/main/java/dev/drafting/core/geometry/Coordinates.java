@@ -41,6 +41,10 @@ final class Coordinates {
   }
 
   static String pair(double x, double y) {
-    return "(" + text(x) + ", " + text(y) + ")";
+    return pair(x, y, DECIMALS);
+  }
+
+  static String pair(double x, double y, int decimals) {
+    return "(" + text(x, decimals) + ", " + text(y, decimals) + ")";
   }
 }

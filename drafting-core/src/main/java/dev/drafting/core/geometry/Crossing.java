@@ -28,4 +28,15 @@ public record Crossing(Point point, Length along, Length alongOther) implements 
     Objects.requireNonNull(along, "along");
     Objects.requireNonNull(alongOther, "alongOther");
   }
+
+  /** The point and its place along both curves, to 0.001 mm. */
+  @Override
+  public String toString() {
+    return Coordinates.pair(point.x(), point.y(), 3)
+        + " at "
+        + Coordinates.text(along.toMm(), 3)
+        + " mm and "
+        + Coordinates.text(alongOther.toMm(), 3)
+        + " mm";
+  }
 }

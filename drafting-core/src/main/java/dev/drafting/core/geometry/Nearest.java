@@ -27,4 +27,15 @@ public record Nearest(Point point, Length along, Length distance) implements Ser
     Objects.requireNonNull(along, "along");
     Objects.requireNonNull(distance, "distance");
   }
+
+  /** The point, its place along the curve and the distance, to 0.001 mm. */
+  @Override
+  public String toString() {
+    return Coordinates.pair(point.x(), point.y(), 3)
+        + " at "
+        + Coordinates.text(along.toMm(), 3)
+        + " mm, "
+        + Coordinates.text(distance.toMm(), 3)
+        + " mm away";
+  }
 }

@@ -1,0 +1,189 @@
+package dev.drafting.core.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Where two segments meet. Ends that lie on the other segment come first. Then both are halved
+ * again and again as long as their slanting boxes come together; once the directions of two parts
+ * are apart, they meet at most once, and Newton's method goes there.
+ */
+final class SegmentCrossings {
+  /** Points no further apart than this, in millimetres, are one. */
+  static final double MEET = 1e-9;
+
+  /** Parts smaller than this are not halved any more: here the segments touch, or pass by. */
+  private static final double SMALLEST = 1e-6;
+
+  private static final double PARAMETER_SLACK = 1e-9;
+  private static final int MOST_STEPS = 16;
+  private static final int SAMPLES = 12;
+
+  private final Segment first;
+  private final Segment second;
+  private final List<Meeting> found = new ArrayList<>();
+
+  private SegmentCrossings(Segment first, Segment second) {
+    this.first = first;
+    this.second = second;
+  }
+
+  /** Parameters on the first and the second segment at which they meet. */
+  record Meeting(double s, double t) {}
+
+  /** All meetings, in no order, perhaps with some twice. */
+  static List<Meeting> of(Segment first, Segment second) {
+    SegmentCrossings crossings = new SegmentCrossings(first, second);
+    Span one = new Span(first, 0, 1);
+    Span other = new Span(second, 0, 1);
+    if (one.comesWithin(MEET, other)) {
+      crossings.addEnds();
+      if (!crossings.runTogether()) {
+        crossings.search(one, other);
+      }
+    }
+    return crossings.found;
+  }
+
+  /** The places where a cubic meets itself: at most one. */
+  static List<Meeting> within(Cubic cubic) {
+    List<Span> parts = new ArrayList<>();
+    cutUntilNarrow(new Span(cubic, 0, 1), parts);
+    SegmentCrossings crossings = new SegmentCrossings(cubic, cubic);
+    for (int i = 0; i < parts.size(); i++) {
+      for (int j = i + 1; j < parts.size(); j++) {
+        if (j > i + 1 || !parts.get(i).advancesWith(parts.get(j))) {
+          crossings.search(parts.get(i), parts.get(j));
+        }
+      }
+    }
+    return crossings.found;
+  }
+
+  private static void cutUntilNarrow(Span span, List<Span> parts) {
+    if (span.isWide() && span.extent() > SMALLEST) {
+      cutUntilNarrow(span.firstHalf(), parts);
+      cutUntilNarrow(span.secondHalf(), parts);
+    } else {
+      parts.add(span);
+    }
+  }
+
+  private void addEnds() {
+    for (int end = 0; end <= 1; end++) {
+      double t = NearestSearch.onSegment(second, first.pointAt(end));
+      addIfMet(end, t);
+      double s = NearestSearch.onSegment(first, second.pointAt(end));
+      addIfMet(s, end);
+    }
+  }
+
+  private boolean meetAt(double s, double t) {
+    return first.pointAt(s).gap(second.pointAt(t)) <= MEET;
+  }
+
+  private void addIfMet(double s, double t) {
+    if (meetAt(s, t)) {
+      found.add(new Meeting(s, t));
+    }
+  }
+
+  /** True when a stretch of one lies on the other; such a stretch is bounded by ends. */
+  private boolean runTogether() {
+    found.sort(Comparator.comparingDouble(Meeting::s));
+    for (int i = 1; i < found.size(); i++) {
+      if (runTogether(found.get(i - 1).s(), found.get(i).s())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean runTogether(double from, double to) {
+    double stretch = first.pointAt(from).gap(first.pointAt(to));
+    if (to - from <= PARAMETER_SLACK || (stretch <= SMALLEST && to - from < 0.5)) {
+      return false;
+    }
+    for (int i = 1; i <= SAMPLES; i++) {
+      Point at = first.pointAt(from + (to - from) * i / (SAMPLES + 1));
+      if (second.pointAt(NearestSearch.onSegment(second, at)).gap(at) > 2 * MEET) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void search(Span one, Span other) {
+    if (!one.comesWithin(MEET, other)) {
+      return;
+    }
+    if (one.isTransversalTo(other) && findsOnly(one, other)) {
+      return;
+    }
+    if (Math.max(one.extent(), other.extent()) <= SMALLEST) {
+      addTouch(one, other);
+    } else if (one.extent() >= other.extent()) {
+      search(one.firstHalf(), other);
+      search(one.secondHalf(), other);
+    } else {
+      search(one, other.firstHalf());
+      search(one, other.secondHalf());
+    }
+  }
+
+  /** Goes to the one place where two parts can meet; false when it is not found in both. */
+  private boolean findsOnly(Span one, Span other) {
+    Vector chord = one.end().minus(one.start());
+    Vector otherChord = other.end().minus(other.start());
+    Vector apart = other.start().minus(one.start());
+    double area = chord.cross(otherChord);
+    double s = one.from + (one.to - one.from) * clamped(apart.cross(otherChord) / area);
+    double t = other.from + (other.to - other.from) * clamped(apart.cross(chord) / area);
+    for (int step = 0; step < MOST_STEPS; step++) {
+      Vector gap = second.pointAt(t).minus(first.pointAt(s));
+      Vector way = first.derivativeAt(s);
+      Vector otherWay = second.derivativeAt(t);
+      double determinant = way.cross(otherWay);
+      if (determinant == 0) {
+        return false;
+      }
+      double nextS = clamped(s + gap.cross(otherWay) / determinant);
+      double nextT = clamped(t + gap.cross(way) / determinant);
+      boolean still = Math.abs(nextS - s) + Math.abs(nextT - t) <= 4 * Math.ulp(1.0);
+      s = nextS;
+      t = nextT;
+      if (still) {
+        break;
+      }
+    }
+    boolean isHere = holds(one, s) && holds(other, t) && meetAt(s, t);
+    if (isHere) {
+      found.add(new Meeting(s, t));
+    }
+    return isHere;
+  }
+
+  private static boolean holds(Span span, double t) {
+    return t >= span.from - PARAMETER_SLACK && t <= span.to + PARAMETER_SLACK;
+  }
+
+  private static double clamped(double t) {
+    return t > 0 ? Math.min(1, t) : 0;
+  }
+
+  /** Two tiny parts that come together: a touch if the middle of one has its like on the other. */
+  private void addTouch(Span one, Span other) {
+    double s = one.halfway();
+    double t = other.halfway();
+    for (int step = 0; step < 3 && !meetAt(s, t); step++) {
+      t = within(other, NearestSearch.onSegment(second, first.pointAt(s)));
+      s = within(one, NearestSearch.onSegment(first, second.pointAt(t)));
+    }
+    addIfMet(s, t);
+  }
+
+  private static double within(Span span, double t) {
+    return Math.max(span.from, Math.min(span.to, t));
+  }
+}
