@@ -1,0 +1,96 @@
+package dev.drafting.core.pattern;
+
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.measure.Angle;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * Where two edges of a piece meet.
+ *
+ * @since 0.1
+ */
+public final class Corner implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String before;
+  private final String after;
+  private final Point at;
+  private final Angle interior;
+  private final boolean pointed;
+
+  Corner(String before, String after, Point at, Angle interior, boolean pointed) {
+    this.before = before;
+    this.after = after;
+    this.at = at;
+    this.interior = interior;
+    this.pointed = pointed;
+  }
+
+  /**
+   * The edge that arrives at the corner, counter-clockwise.
+   *
+   * @return the edge's name
+   */
+  public String before() {
+    return before;
+  }
+
+  /**
+   * The edge that leaves the corner.
+   *
+   * @return the edge's name
+   */
+  public String after() {
+    return after;
+  }
+
+  /**
+   * Where the corner is on the finished outline.
+   *
+   * @return the point
+   */
+  public Point at() {
+    return at;
+  }
+
+  /**
+   * The angle of the piece at this corner: 90 degrees at a square one, more than 180 where the
+   * outline turns inwards.
+   *
+   * @return 0 to 360 degrees
+   */
+  public Angle interiorAngle() {
+    return interior;
+  }
+
+  /**
+   * Tells whether the corner is meant to be a point, as at a V neck or a pointed hem, and so need
+   * not run smoothly across the seam or the fold.
+   *
+   * @return true where declared
+   */
+  public boolean isPointed() {
+    return pointed;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Corner
+        && ((Corner) other).before.equals(before)
+        && ((Corner) other).after.equals(after)
+        && ((Corner) other).at.equals(at)
+        && ((Corner) other).interior.equals(interior)
+        && ((Corner) other).pointed == pointed;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(before, after, at, interior, pointed);
+  }
+
+  @Override
+  public String toString() {
+    return before + " to " + after + ", " + interior + (pointed ? ", pointed" : "");
+  }
+}

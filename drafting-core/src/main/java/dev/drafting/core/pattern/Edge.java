@@ -1,0 +1,171 @@
+package dev.drafting.core.pattern;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Box;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.measure.Length;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * One named edge of a piece, drawn as it is seen on the finished garment, with the piece on its
+ * left, and how it is finished.
+ *
+ * @since 0.1
+ */
+public final class Edge implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** The name of the edge on the fold. */
+  static final String FOLD = "fold";
+
+  private static final double FARTHEST_MM = 100_000;
+
+  private final String name;
+  private final Curve curve;
+  private final Finish finish;
+
+  private Edge(String name, Curve curve, Finish finish) {
+    this.name = name;
+    this.curve = curve;
+    this.finish = finish;
+  }
+
+  /**
+   * A raw edge.
+   *
+   * @param name what the maker calls it: "neck", "side", "hem"
+   * @param curve its finished line, counter-clockwise round the piece
+   * @return the edge
+   * @throws DraftingException if the name cannot be used, or the curve has no length or is over 100 m
+   */
+  public static Edge of(String name, Curve curve) {
+    Names.check("an edge", name);
+    try {
+      checkExtent(curve);
+      return new Edge(name, curve, RawEdge.of());
+    } catch (DraftingException e) {
+      throw e.at(name);
+    }
+  }
+
+  /**
+   * The edge of a half piece that lies on the fold; it is called "fold".
+   *
+   * @param line from one end of the fold to the other, on x = 0, downwards
+   * @return the edge, finished as a {@link FoldEdge}
+   * @throws DraftingException if the line leaves x = 0
+   */
+  public static Edge onFold(Curve line) {
+    return of(FOLD, line).withFinish(FoldEdge.of());
+  }
+
+  private void checkOnFold() {
+    Box bounds = curve.bounds();
+    if (Math.max(Math.abs(bounds.minX()), Math.abs(bounds.maxX())) > Piece.GAP_MM) {
+      throw DraftingException.of("the fold leaves the line x = 0")
+          .at(name)
+          .value("x from " + bounds.minX() + " to " + bounds.maxX() + " mm")
+          .accepted("a straight line on x = 0");
+    }
+  }
+
+  private static void checkExtent(Curve curve) {
+    if (!curve.length().isPositive()) {
+      throw DraftingException.of("the edge has one point").accepted("two points or more");
+    }
+    Box bounds = curve.bounds();
+    double farthest =
+        Math.max(
+            Math.max(Math.abs(bounds.minX()), Math.abs(bounds.maxX())),
+            Math.max(Math.abs(bounds.minY()), Math.abs(bounds.maxY())));
+    if (!(farthest <= FARTHEST_MM)) {
+      throw DraftingException.of("the edge is over 100 m away")
+          .value(farthest + " mm")
+          .accepted("points within 100 m");
+    }
+  }
+
+  /**
+   * Gives the edge another finish.
+   *
+   * @param newFinish how it is finished
+   * @return the edge with this finish
+   * @throws DraftingException if it is a {@link FoldEdge} and the curve leaves x = 0
+   */
+  public Edge withFinish(Finish newFinish) {
+    Edge changed = new Edge(name, curve, Objects.requireNonNull(newFinish, "newFinish"));
+    if (changed.isOnFold()) {
+      changed.checkOnFold();
+    }
+    return changed;
+  }
+
+  /** The same edge under another name, along another curve. */
+  Edge redrawn(String newName, Curve newCurve) {
+    return new Edge(newName, newCurve, finish);
+  }
+
+  /**
+   * What the maker calls the edge.
+   *
+   * @return its name
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * The finished line.
+   *
+   * @return the curve, with the piece on its left
+   */
+  public Curve curve() {
+    return curve;
+  }
+
+  /**
+   * How the edge is finished.
+   *
+   * @return its finish
+   */
+  public Finish finish() {
+    return finish;
+  }
+
+  /**
+   * The length of the finished line.
+   *
+   * @return more than zero
+   */
+  public Length length() {
+    return curve.length();
+  }
+
+  /**
+   * Tells whether this is the edge on the fold of the cloth.
+   *
+   * @return true for a {@link FoldEdge}
+   */
+  public boolean isOnFold() {
+    return finish instanceof FoldEdge;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Edge
+        && ((Edge) other).name.equals(name)
+        && ((Edge) other).curve.equals(curve)
+        && ((Edge) other).finish.equals(finish);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, curve, finish);
+  }
+
+  @Override
+  public String toString() {
+    return name + ", " + Text.mm(length()) + ", " + finish.describe();
+  }
+}

@@ -1,0 +1,17 @@
+package dev.drafting.core.pattern;
+
+/**
+ * What a line that follows an edge is for.
+ *
+ * @since 0.1
+ */
+public enum LineRole {
+  /** Where the cloth is cut. */
+  CUT,
+  /** Where the cloth is sewn to something else. */
+  JOIN,
+  /** Where the cloth, or the band on it, is folded. */
+  FOLD,
+  /** Where a row of stitching shows on the right side. */
+  TOPSTITCH
+}

@@ -1,0 +1,294 @@
+package dev.drafting.core.pattern;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Angle;
+import dev.drafting.core.measure.Length;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+
+/**
+ * A garment's pattern: its pieces, and the seams that join them.
+ *
+ * <p>What is not said has the usual value: no version, and the tolerances of a traced garment.
+ *
+ * @since 0.1
+ */
+public final class Pattern implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String name;
+  private final String version;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<Piece> pieces;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<Seam> seams;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<SharedPaper> sharedPapers;
+
+  private final Tolerances tolerances;
+
+  private Pattern(
+      String name,
+      String version,
+      List<Piece> pieces,
+      List<Seam> seams,
+      List<SharedPaper> sharedPapers,
+      Tolerances tolerances) {
+    this.name = name;
+    this.version = version;
+    this.pieces = pieces;
+    this.seams = seams;
+    this.sharedPapers = sharedPapers;
+    this.tolerances = tolerances;
+  }
+
+  /** How far a pattern may be off before it is worth a finding. */
+  private record Tolerances(Length seam, Angle crossing) implements Serializable {}
+
+  /**
+   * A pattern.
+   *
+   * @param name what the maker calls the garment
+   * @param pieces its pieces, each with a name of its own
+   * @param seams its seams, each with a name of its own
+   * @return the pattern, with the tolerances of a traced garment
+   * @throws DraftingException if names repeat, a seam names an edge that is not there or lies on the
+   *     fold, or an edge is sewn twice
+   */
+  public static Pattern of(String name, List<Piece> pieces, List<Seam> seams) {
+    Names.check("a pattern", name);
+    Tolerances traced = new Tolerances(Length.mm(3), Angle.degrees(10));
+    return checked(
+        new Pattern(name, "", List.copyOf(pieces), List.copyOf(seams), List.of(), traced));
+  }
+
+  private static Pattern checked(Pattern pattern) {
+    try {
+      PatternCheck.check(pattern);
+      return pattern;
+    } catch (DraftingException e) {
+      throw e.at(pattern.name);
+    }
+  }
+
+  /**
+   * What the maker calls the garment.
+   *
+   * @return the name
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * What tells this pattern from an earlier one.
+   *
+   * @return the version, or an empty text
+   */
+  public String version() {
+    return version;
+  }
+
+  /**
+   * The pieces.
+   *
+   * @return an unmodifiable list in the order given
+   */
+  public List<Piece> pieces() {
+    return pieces;
+  }
+
+  /**
+   * One piece.
+   *
+   * @param piece its name
+   * @return the piece
+   * @throws DraftingException if there is no such piece
+   */
+  public Piece piece(String piece) {
+    return pieces.get(indexOf(piece));
+  }
+
+  private int indexOf(String piece) {
+    for (int i = 0; i < pieces.size(); i++) {
+      if (pieces.get(i).name().equals(piece)) {
+        return i;
+      }
+    }
+    throw DraftingException.of("there is no such piece")
+        .at(name)
+        .value(piece)
+        .accepted(pieces.stream().map(Piece::name).collect(Collectors.joining(", ")));
+  }
+
+  /**
+   * The seams.
+   *
+   * @return an unmodifiable list in the order given
+   */
+  public List<Seam> seams() {
+    return seams;
+  }
+
+  /**
+   * One edge of one piece.
+   *
+   * @param ref the names of piece and edge
+   * @return the edge
+   * @throws DraftingException if there is no such piece or edge
+   */
+  public Edge edge(EdgeRef ref) {
+    return piece(ref.piece()).edge(ref.edge());
+  }
+
+  /**
+   * The papers that two pieces share.
+   *
+   * @return an unmodifiable list in the order of adding
+   */
+  public List<SharedPaper> sharedPapers() {
+    return sharedPapers;
+  }
+
+  /**
+   * How much the two sides of a seam may differ, ease apart, before it is worth a finding.
+   *
+   * @return 3 mm unless set
+   */
+  public Length seamTolerance() {
+    return tolerances.seam();
+  }
+
+  /**
+   * How much the angle of an edge of the garment may differ from straight where it runs across a
+   * seam or the fold, before it is worth a finding.
+   *
+   * @return 10 degrees unless set
+   */
+  public Angle crossingTolerance() {
+    return tolerances.crossing();
+  }
+
+  /**
+   * Replaces the piece of the same name.
+   *
+   * @param piece the new piece
+   * @return the pattern with this piece
+   * @throws DraftingException if there is no piece of this name, or a seam names an edge that it does
+   *     not have
+   */
+  public Pattern withPiece(Piece piece) {
+    List<Piece> changed = new ArrayList<>(pieces);
+    changed.set(indexOf(piece.name()), piece);
+    return checked(
+        new Pattern(name, version, List.copyOf(changed), seams, sharedPapers, tolerances));
+  }
+
+  /**
+   * Finishes one edge in another way.
+   *
+   * @param ref the names of piece and edge
+   * @param finish how it is finished
+   * @return the pattern with this finish
+   * @throws DraftingException if there is no such piece or edge
+   */
+  public Pattern withFinish(EdgeRef ref, Finish finish) {
+    return withPiece(piece(ref.piece()).withFinish(ref.edge(), finish));
+  }
+
+  /**
+   * Lets two pieces share one paper.
+   *
+   * @param sharedPaper which two, and what the paper is called
+   * @return the pattern with this shared paper
+   * @throws DraftingException if there is no such piece, or a piece shares two papers
+   */
+  public Pattern withSharedPaper(SharedPaper sharedPaper) {
+    List<SharedPaper> more = new ArrayList<>(sharedPapers);
+    more.add(sharedPaper);
+    return checked(new Pattern(name, version, pieces, seams, List.copyOf(more), tolerances));
+  }
+
+  /**
+   * Tells this pattern from an earlier one; printed on every piece.
+   *
+   * @param newVersion for instance "2, longer tail"; empty for none
+   * @return the pattern with this version
+   */
+  public Pattern withVersion(String newVersion) {
+    return new Pattern(
+        name, Objects.requireNonNull(newVersion), pieces, seams, sharedPapers, tolerances);
+  }
+
+  /**
+   * Sets how much the two sides of a seam may differ.
+   *
+   * @param tolerance zero or more; 3 mm suits a traced garment, 0.01 mm a computed one
+   * @return the pattern with this tolerance
+   * @throws DraftingException if it is negative
+   */
+  public Pattern withSeamTolerance(Length tolerance) {
+    if (tolerance.isNegative()) {
+      throw DraftingException.of("the seam tolerance is negative")
+          .at(name)
+          .value(tolerance)
+          .accepted("zero or more");
+    }
+    return withTolerances(new Tolerances(tolerance, tolerances.crossing()));
+  }
+
+  /**
+   * Sets how much an edge of the garment may bend where it runs across a seam or the fold.
+   *
+   * @param tolerance 0 to 180 degrees
+   * @return the pattern with this tolerance
+   * @throws DraftingException if it is out of range
+   */
+  public Pattern withCrossingTolerance(Angle tolerance) {
+    if (tolerance.compareTo(Angle.ZERO) < 0 || tolerance.compareTo(Angle.degrees(180)) > 0) {
+      throw DraftingException.of("the crossing tolerance is out of range")
+          .at(name)
+          .value(tolerance)
+          .accepted("0 to 180 degrees");
+    }
+    return withTolerances(new Tolerances(tolerances.seam(), tolerance));
+  }
+
+  private Pattern withTolerances(Tolerances newTolerances) {
+    return new Pattern(name, version, pieces, seams, sharedPapers, newTolerances);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Pattern
+        && ((Pattern) other).name.equals(name)
+        && ((Pattern) other).version.equals(version)
+        && ((Pattern) other).pieces.equals(pieces)
+        && ((Pattern) other).seams.equals(seams)
+        && ((Pattern) other).sharedPapers.equals(sharedPapers)
+        && ((Pattern) other).tolerances.equals(tolerances);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, version, pieces, seams, sharedPapers, tolerances);
+  }
+
+  @Override
+  public String toString() {
+    return name
+        + (version.isEmpty() ? "" : " (" + version + ")")
+        + ": pieces "
+        + pieces.stream().limit(8).map(Piece::name).collect(Collectors.joining(", "))
+        + (pieces.size() > 8 ? " and " + (pieces.size() - 8) + " more" : "")
+        + "; seams "
+        + seams.stream().limit(6).map(Seam::name).collect(Collectors.joining(", "))
+        + (seams.size() > 6 ? " and " + (seams.size() - 6) + " more" : "");
+  }
+}

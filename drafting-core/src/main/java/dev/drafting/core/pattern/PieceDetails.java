@@ -1,0 +1,105 @@
+package dev.drafting.core.pattern;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Angle;
+import dev.drafting.core.measure.Length;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/** What may be said of a piece besides its outline; a corner goes by the edge that arrives at it. */
+@SuppressWarnings("serial") // always unmodifiable collections of the JDK
+record PieceDetails(
+    Cutting cutting,
+    String cloth,
+    Angle grain,
+    List<Notch> notches,
+    List<MarkingLine> markings,
+    SortedSet<String> pointed)
+    implements Serializable {
+
+  static PieceDetails usual(boolean onFold) {
+    return new PieceDetails(
+        onFold ? Cutting.onFold(1) : Cutting.single(1),
+        "body",
+        Angle.degrees(90),
+        List.of(),
+        List.of(),
+        Collections.emptySortedSet());
+  }
+
+  /** Refuses what does not suit these edges. */
+  void check(List<Edge> edges) {
+    boolean onFold = edges.stream().anyMatch(Edge::isOnFold);
+    if (onFold != (cutting.kind() == Cutting.Kind.ON_FOLD)) {
+      throw DraftingException.of(
+              onFold ? "a half on the fold is cut on the fold" : "the piece has no edge on the fold")
+          .value(cutting)
+          .accepted(onFold ? "cut 1 on the fold" : "cut 1, or cut 1 pair");
+    }
+    notches.forEach(notch -> checkNotch(notch, edges));
+  }
+
+  private static void checkNotch(Notch notch, List<Edge> edges) {
+    Edge edge =
+        edges.stream()
+            .filter(e -> e.name().equals(notch.edge()))
+            .findFirst()
+            .orElseThrow(() -> PieceCheck.unknownEdge(notch.edge(), edges).at("notch"));
+    Length end = edge.length();
+    if (notch.along().compareTo(end) > 0) {
+      throw DraftingException.of("a notch lies beyond the end of its edge")
+          .at(edge.name())
+          .value(notch.along())
+          .accepted("a length from 0 mm to " + end);
+    }
+  }
+
+  PieceDetails withCutting(Cutting newCutting) {
+    return new PieceDetails(newCutting, cloth, grain, notches, markings, pointed);
+  }
+
+  PieceDetails withCloth(String newCloth) {
+    return new PieceDetails(cutting, newCloth, grain, notches, markings, pointed);
+  }
+
+  PieceDetails withGrain(Angle newGrain) {
+    return new PieceDetails(cutting, cloth, newGrain, notches, markings, pointed);
+  }
+
+  PieceDetails withNotch(Notch notch) {
+    return withNotches(added(notches, notch));
+  }
+
+  PieceDetails withNotches(List<Notch> newNotches) {
+    return new PieceDetails(cutting, cloth, grain, List.copyOf(newNotches), markings, pointed);
+  }
+
+  PieceDetails withMarking(MarkingLine marking) {
+    return withMarkings(added(markings, marking));
+  }
+
+  PieceDetails withMarkings(List<MarkingLine> newMarkings) {
+    return new PieceDetails(cutting, cloth, grain, notches, List.copyOf(newMarkings), pointed);
+  }
+
+  PieceDetails withPointed(String before) {
+    SortedSet<String> more = new TreeSet<>(pointed);
+    more.add(before);
+    return withPointed(more);
+  }
+
+  PieceDetails withPointed(SortedSet<String> newPointed) {
+    return new PieceDetails(
+        cutting, cloth, grain, notches, markings, Collections.unmodifiableSortedSet(newPointed));
+  }
+
+  private static <T> List<T> added(List<T> list, T last) {
+    List<T> more = new ArrayList<>(list);
+    more.add(last);
+    return List.copyOf(more);
+  }
+}

@@ -1,0 +1,26 @@
+package dev.drafting.core.pattern;
+
+import dev.drafting.core.measure.Length;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * One line that follows an edge at a distance.
+ *
+ * @param role what the line is for
+ * @param distance how far it lies from the finished edge; outward, away from the piece, is positive
+ * @since 0.1
+ */
+public record ProfileLine(LineRole role, Length distance) implements Serializable {
+
+  /** Refuses nulls. */
+  public ProfileLine {
+    Objects.requireNonNull(role, "role");
+    Objects.requireNonNull(distance, "distance");
+  }
+
+  @Override
+  public String toString() {
+    return role + " " + (distance.isPositive() ? "+" : "") + distance;
+  }
+}

@@ -1,0 +1,216 @@
+package dev.drafting.core.pattern;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Length;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+
+/**
+ * Two edges, or two chains of edges, that are sewn together.
+ *
+ * <p>The start of the one is sewn to the start of the other, as when one piece lies on the other,
+ * right sides together; {@link #endToStart()} says otherwise. A chain is named in the order in which
+ * it is sewn, and its edges must follow one another on the garment.
+ *
+ * <p>The drawn copies of two pieces are joined to each other, and the mirrored copies to each other.
+ * A piece on the fold has a drawn half and a mirrored half; of a pair, one is drawn and the other
+ * mirrored.
+ *
+ * <pre>{@code
+ * Seam.of("shoulder", EdgeRef.parse("front shoulder"), EdgeRef.parse("back shoulder"));
+ * // => shoulder: front / shoulder to back / shoulder
+ * }</pre>
+ *
+ * @since 0.1
+ */
+public final class Seam implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String name;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<EdgeRef> a;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<EdgeRef> b;
+
+  private final Length ease;
+  private final boolean endToStart;
+
+  private Seam(String name, List<EdgeRef> a, List<EdgeRef> b, Length ease, boolean endToStart) {
+    this.name = name;
+    this.a = a;
+    this.b = b;
+    this.ease = ease;
+    this.endToStart = endToStart;
+  }
+
+  /**
+   * One edge sewn to another.
+   *
+   * @param name what the maker calls the seam: "shoulder", "side"
+   * @param a the one edge
+   * @param b the other edge
+   * @return the seam, without ease
+   * @throws DraftingException if the name cannot be used or an edge is to be sewn to itself
+   */
+  public static Seam of(String name, EdgeRef a, EdgeRef b) {
+    return of(name, List.of(a), List.of(b));
+  }
+
+  /**
+   * A chain of edges sewn to another chain, such as a sleeve cap to the armholes of front and back.
+   *
+   * @param name what the maker calls the seam
+   * @param a the one chain, in the order of sewing
+   * @param b the other chain
+   * @return the seam, without ease
+   * @throws DraftingException if the name cannot be used, a chain is empty or an edge appears twice
+   */
+  public static Seam of(String name, List<EdgeRef> a, List<EdgeRef> b) {
+    Names.check("a seam", name);
+    if (a.isEmpty() || b.isEmpty()) {
+      throw DraftingException.of("a seam has no edge on one side")
+          .at(name)
+          .accepted("one edge or more on either side");
+    }
+    List<EdgeRef> all = new ArrayList<>(a);
+    all.addAll(b);
+    if (all.stream().distinct().count() < all.size()) {
+      throw DraftingException.of("an edge appears twice in one seam")
+          .at(name)
+          .value(all)
+          .accepted("every edge once; Seam.mirrored joins an edge to its mirror image");
+    }
+    return new Seam(name, List.copyOf(a), List.copyOf(b), Length.ZERO, false);
+  }
+
+  /**
+   * The drawn copy of a piece sewn to its mirrored copy along one edge, such as the centre back seam
+   * of a pair of backs.
+   *
+   * @param name what the maker calls the seam
+   * @param centre the edge
+   * @return the seam
+   * @throws DraftingException if the name cannot be used
+   */
+  public static Seam mirrored(String name, EdgeRef centre) {
+    Names.check("a seam", name);
+    return new Seam(name, List.of(centre), List.of(centre), Length.ZERO, false);
+  }
+
+  /**
+   * Says that the first side is meant to be longer and is eased or gathered in.
+   *
+   * @param firstLongerBy how much longer the first side is; negative if it is shorter
+   * @return the seam with this ease
+   * @throws DraftingException if the seam joins an edge to its own mirror image
+   */
+  public Seam withEase(Length firstLongerBy) {
+    if (isMirrored()) {
+      throw DraftingException.of("an edge is as long as its mirror image").at(name);
+    }
+    return new Seam(name, a, b, Objects.requireNonNull(firstLongerBy), endToStart);
+  }
+
+  /**
+   * Sews the end of the first side to the start of the second, as when the two lie side by side with
+   * the right side up.
+   *
+   * @return the seam joined this way
+   * @throws DraftingException if the seam joins an edge to its own mirror image
+   */
+  public Seam endToStart() {
+    if (isMirrored()) {
+      throw DraftingException.of("an edge meets its mirror image start to start").at(name);
+    }
+    return new Seam(name, a, b, ease, true);
+  }
+
+  /**
+   * What the maker calls the seam.
+   *
+   * @return its name
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * The first side.
+   *
+   * @return its edges in the order of sewing
+   */
+  public List<EdgeRef> first() {
+    return a;
+  }
+
+  /**
+   * The second side.
+   *
+   * @return its edges in the order of sewing
+   */
+  public List<EdgeRef> second() {
+    return b;
+  }
+
+  /**
+   * How much longer the first side is meant to be.
+   *
+   * @return the ease, zero unless set
+   */
+  public Length ease() {
+    return ease;
+  }
+
+  /**
+   * Tells which ends meet.
+   *
+   * @return true if the end of the first side meets the start of the second
+   */
+  public boolean isEndToStart() {
+    return endToStart;
+  }
+
+  /**
+   * Tells whether an edge is joined to its own mirror image.
+   *
+   * @return true for {@link #mirrored}
+   */
+  public boolean isMirrored() {
+    return a.equals(b);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Seam
+        && ((Seam) other).name.equals(name)
+        && ((Seam) other).a.equals(a)
+        && ((Seam) other).b.equals(b)
+        && ((Seam) other).ease.equals(ease)
+        && ((Seam) other).endToStart == endToStart;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, a, b, ease, endToStart);
+  }
+
+  @Override
+  public String toString() {
+    String sides =
+        isMirrored() ? a.get(0) + " to its mirror image" : chain(a) + " to " + chain(b);
+    return name
+        + ": "
+        + sides
+        + (endToStart ? ", end to start" : "")
+        + (ease.isZero() ? "" : ", ease " + Text.mm(ease));
+  }
+
+  private static String chain(List<EdgeRef> edges) {
+    return edges.stream().map(EdgeRef::toString).collect(Collectors.joining(" + "));
+  }
+}

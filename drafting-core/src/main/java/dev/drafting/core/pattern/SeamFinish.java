@@ -1,0 +1,76 @@
+package dev.drafting.core.pattern;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Length;
+import java.util.Map;
+
+/**
+ * An edge that is sewn to another: the join line lies on the finished edge, the cut line beyond it.
+ *
+ * @since 0.1
+ */
+public final class SeamFinish implements Finish {
+  private static final long serialVersionUID = 1L;
+
+  private final Length allowance;
+
+  private SeamFinish(Length allowance) {
+    this.allowance = allowance;
+  }
+
+  /**
+   * A seam.
+   *
+   * @param allowance cloth beyond the join line, 0 to 500 mm; 7 mm suits a four-thread overlock
+   * @return the finish
+   * @throws DraftingException if the allowance is out of range
+   */
+  public static SeamFinish of(Length allowance) {
+    return new SeamFinish(Allowance.checked("seam allowance", allowance));
+  }
+
+  /**
+   * The cloth beyond the join line.
+   *
+   * @return zero or more
+   */
+  public Length allowance() {
+    return allowance;
+  }
+
+  @Override
+  public String id() {
+    return "seam";
+  }
+
+  @Override
+  public Map<String, String> settings() {
+    return Map.of("allowance", allowance.toString());
+  }
+
+  @Override
+  public Profile profile() {
+    return Profile.of(
+        new ProfileLine(LineRole.CUT, allowance), new ProfileLine(LineRole.JOIN, Length.ZERO));
+  }
+
+  @Override
+  public String describe() {
+    return "seam with " + allowance + " allowance";
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SeamFinish && ((SeamFinish) other).allowance.equals(allowance);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * "seam".hashCode() + allowance.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return describe();
+  }
+}
