@@ -3,8 +3,10 @@ package dev.drafting.core.pattern;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -37,7 +39,7 @@ public final class Edge implements Serializable {
    * @param name what the maker calls it: "neck", "side", "hem"
    * @param curve its finished line, counter-clockwise round the piece
    * @return the edge
-   * @throws DraftingException if the name cannot be used, or the curve has no length or is over 100 m
+   * @throws DraftingException if the name cannot be used, or the curve is over 100 m long or away
    */
   public static Edge of(String name, Curve curve) {
     Names.check("an edge", name);
@@ -46,6 +48,31 @@ public final class Edge implements Serializable {
       return new Edge(name, curve, RawEdge.of());
     } catch (DraftingException e) {
       throw e.at(name);
+    }
+  }
+
+  /**
+   * A raw edge of straight lines from point to point.
+   *
+   * @param name what the maker calls it
+   * @param points where it passes, counter-clockwise round the piece
+   * @return the edge
+   * @throws DraftingException if the name cannot be used, or there are not two different points
+   */
+  public static Edge of(String name, List<Point> points) {
+    Names.check("an edge", name);
+    long different = points.stream().distinct().count();
+    if (different < 2) {
+      throw DraftingException.of(
+              different == 0 ? "the edge has no points" : "the edge has one point")
+          .at(name)
+          .value(different)
+          .accepted("two points or more");
+    }
+    try {
+      return of(name, Curve.polyline(points.toArray(new Point[0])));
+    } catch (DraftingException e) {
+      throw e.where().isEmpty() ? e.at(name) : e;
     }
   }
 
@@ -71,9 +98,6 @@ public final class Edge implements Serializable {
   }
 
   private static void checkExtent(Curve curve) {
-    if (!curve.length().isPositive()) {
-      throw DraftingException.of("the edge has one point").accepted("two points or more");
-    }
     Box bounds = curve.bounds();
     double farthest =
         Math.max(

@@ -2,11 +2,11 @@ package dev.drafting.core.pattern;
 
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
-import java.util.LinkedHashMap;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -58,8 +58,8 @@ public final class Pattern implements Serializable {
    * @param pieces its pieces, each with a name of its own
    * @param seams its seams, each with a name of its own
    * @return the pattern, with the tolerances of a traced garment
-   * @throws DraftingException if names repeat, a seam names an edge that is not there or lies on the
-   *     fold, or an edge is sewn twice
+   * @throws DraftingException if names repeat, a seam names an edge that is not there or lies on
+   *     the fold, or an edge is sewn twice
    */
   public static Pattern of(String name, List<Piece> pieces, List<Seam> seams) {
     Names.check("a pattern", name);
@@ -180,8 +180,8 @@ public final class Pattern implements Serializable {
    *
    * @param piece the new piece
    * @return the pattern with this piece
-   * @throws DraftingException if there is no piece of this name, or a seam names an edge that it does
-   *     not have
+   * @throws DraftingException if there is no piece of this name, or a seam names an edge that it
+   *     does not have
    */
   public Pattern withPiece(Piece piece) {
     List<Piece> changed = new ArrayList<>(pieces);

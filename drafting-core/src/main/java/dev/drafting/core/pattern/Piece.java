@@ -13,9 +13,9 @@ import java.util.stream.Collectors;
 /**
  * A pattern piece: its finished outline in named edges, without any allowance, and how it is cut.
  *
- * <p>The edges run counter-clockwise and meet. A piece with an edge on the fold is drawn as its half
- * at x of zero or more. What is not said has the usual value: raw edges, grain along y, cut once,
- * from the cloth "body".
+ * <p>The edges run counter-clockwise and meet. A piece with an edge on the fold is drawn as its
+ * half at x of zero or more. What is not said has the usual value: raw edges, grain along y, cut
+ * once, from the cloth "body".
  *
  * <pre>{@code
  * Point a = new Point(0, 0), b = new Point(200, 0), c = new Point(200, 300), d = new Point(0, 300);
@@ -56,8 +56,8 @@ public final class Piece implements Serializable {
    * @param name what the maker calls it: "front", "sleeve"
    * @param edges the finished edges, counter-clockwise, each beginning where the one before ends
    * @return the piece, cut once: on the fold if it has an edge there
-   * @throws DraftingException if the outline is open, runs clockwise, encloses nothing, has two edges
-   *     of one name or more than a million segments, or reaches across its fold
+   * @throws DraftingException if the outline is open, runs clockwise, encloses nothing, has two
+   *     edges of one name or more than a million segments, or reaches across its fold
    */
   public static Piece of(String name, List<Edge> edges) {
     Names.check("a piece", name);
@@ -300,7 +300,8 @@ public final class Piece implements Serializable {
   /**
    * Says how often the piece is cut.
    *
-   * @param cutting on the fold only for a piece with an edge there, and for such a piece nothing else
+   * @param cutting on the fold only for a piece with an edge there, and for such a piece nothing
+   *     else
    * @return the piece cut like this
    * @throws DraftingException if the cutting does not suit the piece
    */

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
-/** What may be said of a piece besides its outline; a corner goes by the edge that arrives at it. */
+/**
+ * What may be said of a piece besides its outline; a corner goes by the edge that arrives at it.
+ */
 @SuppressWarnings("serial") // always unmodifiable collections of the JDK
 record PieceDetails(
     Cutting cutting,
@@ -36,7 +38,9 @@ record PieceDetails(
     boolean onFold = edges.stream().anyMatch(Edge::isOnFold);
     if (onFold != (cutting.kind() == Cutting.Kind.ON_FOLD)) {
       throw DraftingException.of(
-              onFold ? "a half on the fold is cut on the fold" : "the piece has no edge on the fold")
+              onFold
+                  ? "a half on the fold is cut on the fold"
+                  : "the piece has no edge on the fold")
           .value(cutting)
           .accepted(onFold ? "cut 1 on the fold" : "cut 1, or cut 1 pair");
     }

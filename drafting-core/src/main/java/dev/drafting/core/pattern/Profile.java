@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 
 /**
  * A finish in section: the lines that follow an edge, each at a signed distance from the finished
- * edge. Outward is positive, so an allowance lies at a positive distance and the seam of a band that
- * is set into the piece at a negative one.
+ * edge. Outward is positive, so an allowance lies at a positive distance and the seam of a band
+ * that is set into the piece at a negative one.
  *
  * <pre>{@code
  * SeamFinish.of(Length.mm(7)).profile();  // => CUT +7 mm, JOIN 0 mm
@@ -32,7 +32,8 @@ public final class Profile implements Serializable {
   /**
    * A profile with these lines.
    *
-   * @param lines at most one to cut and at most one to join; as many as needed to fold and topstitch
+   * @param lines at most one to cut and at most one to join; as many as needed to fold and
+   *     topstitch
    * @return the profile
    * @throws DraftingException if there is more than one line to cut or to join
    */

@@ -12,12 +12,12 @@ import java.util.stream.Collectors;
  * Two edges, or two chains of edges, that are sewn together.
  *
  * <p>The start of the one is sewn to the start of the other, as when one piece lies on the other,
- * right sides together; {@link #endToStart()} says otherwise. A chain is named in the order in which
- * it is sewn, and its edges must follow one another on the garment.
+ * right sides together; {@link #endToStart()} says otherwise. A chain is named in the order in
+ * which it is sewn, and its edges must follow one another on the garment.
  *
- * <p>The drawn copies of two pieces are joined to each other, and the mirrored copies to each other.
- * A piece on the fold has a drawn half and a mirrored half; of a pair, one is drawn and the other
- * mirrored.
+ * <p>The drawn copies of two pieces are joined to each other, and the mirrored copies to each
+ * other. A piece on the fold has a drawn half and a mirrored half; of a pair, one is drawn and the
+ * other mirrored.
  *
  * <pre>{@code
  * Seam.of("shoulder", EdgeRef.parse("front shoulder"), EdgeRef.parse("back shoulder"));
@@ -89,8 +89,8 @@ public final class Seam implements Serializable {
   }
 
   /**
-   * The drawn copy of a piece sewn to its mirrored copy along one edge, such as the centre back seam
-   * of a pair of backs.
+   * The drawn copy of a piece sewn to its mirrored copy along one edge, such as the centre back
+   * seam of a pair of backs.
    *
    * @param name what the maker calls the seam
    * @param centre the edge
@@ -117,8 +117,8 @@ public final class Seam implements Serializable {
   }
 
   /**
-   * Sews the end of the first side to the start of the second, as when the two lie side by side with
-   * the right side up.
+   * Sews the end of the first side to the start of the second, as when the two lie side by side
+   * with the right side up.
    *
    * @return the seam joined this way
    * @throws DraftingException if the seam joins an edge to its own mirror image
@@ -201,8 +201,7 @@ public final class Seam implements Serializable {
 
   @Override
   public String toString() {
-    String sides =
-        isMirrored() ? a.get(0) + " to its mirror image" : chain(a) + " to " + chain(b);
+    String sides = isMirrored() ? a.get(0) + " to its mirror image" : chain(a) + " to " + chain(b);
     return name
         + ": "
         + sides

@@ -112,8 +112,7 @@ class PatternTest {
 
   @Test
   void tolerancesAreNotNegative() {
-    assertTrue(
-        refusal(() -> Vests.plain().withSeamTolerance(Length.mm(-1))).contains("negative"));
+    assertTrue(refusal(() -> Vests.plain().withSeamTolerance(Length.mm(-1))).contains("negative"));
     assertTrue(
         refusal(() -> Vests.plain().withCrossingTolerance(Angle.degrees(181)))
             .contains("out of range"));

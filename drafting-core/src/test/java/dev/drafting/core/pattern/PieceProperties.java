@@ -34,8 +34,7 @@ class PieceProperties {
     for (Corner corner : piece.corners()) {
       assertEquals(corner, other.corner(corner.before(), corner.after()));
     }
-    assertEquals(
-        piece.unfolded().edges().size(), other.unfolded().edges().size());
+    assertEquals(piece.unfolded().edges().size(), other.unfolded().edges().size());
     assertEquals(piece.unfolded().edge("neck"), other.unfolded().edge("neck"));
   }
 

@@ -15,7 +15,9 @@ import java.util.List;
 public final class Vests {
   private Vests() {}
 
-  /** How one half is drawn: slope of the shoulder and flare of the side in degrees, depths in mm. */
+  /**
+   * How one half is drawn: slope of the shoulder and flare of the side in degrees, depths in mm.
+   */
   public record Half(double slope, double flare, double neckDepth, double tail) {}
 
   /** A front as usual. */
@@ -53,8 +55,7 @@ public final class Vests {
                 "shoulder",
                 new EdgeRef(front.name(), "shoulder"),
                 new EdgeRef(back.name(), "shoulder")),
-            Seam.of(
-                "side", new EdgeRef(front.name(), "side"), new EdgeRef(back.name(), "side"))));
+            Seam.of("side", new EdgeRef(front.name(), "side"), new EdgeRef(back.name(), "side"))));
   }
 
   /** One half on the fold. */
