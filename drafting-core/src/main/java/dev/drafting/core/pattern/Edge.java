@@ -108,6 +108,7 @@ public final class Edge implements Serializable {
           .value(farthest + " mm")
           .accepted("points within 100 m");
     }
+    Objects.requireNonNull(curve.length()); // refused when it is over 100 m
   }
 
   /**

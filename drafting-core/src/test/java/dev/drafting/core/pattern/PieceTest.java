@@ -111,6 +111,16 @@ class PieceTest {
   }
 
   @Test
+  void anEdgeThatWindsForOver100MetresIsRefusedByName() {
+    List<Point> winding = new ArrayList<>();
+    for (int i = 0; i < 200; i++) {
+      winding.add(new Point(i % 2 * 1000, i));
+    }
+    String message = refusal(() -> Edge.of("hem", winding));
+    assertTrue(message.startsWith("hem: a length is over 100 m"), message);
+  }
+
+  @Test
   void moreThanAMillionPointsAreRefused() {
     List<Point> steps = new ArrayList<>();
     List<Point> more = new ArrayList<>();
