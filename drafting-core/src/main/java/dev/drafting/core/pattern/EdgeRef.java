@@ -20,6 +20,8 @@ public record EdgeRef(String piece, String edge) implements Serializable {
   /**
    * Refuses names that no piece or edge can have.
    *
+   * @param piece the piece's name
+   * @param edge the edge's name
    * @throws DraftingException if a name cannot be used
    */
   public EdgeRef {

@@ -13,7 +13,12 @@ import java.util.Objects;
  */
 public record ProfileLine(LineRole role, Length distance) implements Serializable {
 
-  /** Refuses nulls. */
+  /**
+   * Refuses nulls.
+   *
+   * @param role what the line is for
+   * @param distance how far it lies from the finished edge, outward positive
+   */
   public ProfileLine {
     Objects.requireNonNull(role, "role");
     Objects.requireNonNull(distance, "distance");
