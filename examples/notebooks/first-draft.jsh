@@ -1,0 +1,3 @@
+// A first draft.
+Length.cm(2.5);  // => 25 mm
+/exit
