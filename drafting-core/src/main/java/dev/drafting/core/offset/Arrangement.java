@@ -1,0 +1,205 @@
+package dev.drafting.core.offset;
+
+import dev.drafting.core.geometry.Point;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The raw chain cut at all its crossings. Pieces between crossings are kept where the chain winds
+ * once round what lies to their left and not at all round what lies to their right; these pieces,
+ * tags and all, are linked up to loops again. The winding number counts, at every point, the
+ * garment once, plus the outward strips that cover it, less the inward ones; so what is kept is the
+ * boundary of the garment with its outward strips added and its inward strips taken away.
+ */
+final class Arrangement {
+  private static final double SAME_NODE = 1e-6;
+
+  /** A stretch of one strand between two cuts. */
+  record Piece(int strand, double from, double to, int startNode, int endNode) {}
+
+  /** Pieces in a row, from crossing to crossing. */
+  record Route(List<Piece> pieces) {
+    int startNode() {
+      return pieces.get(0).startNode();
+    }
+
+    int endNode() {
+      return pieces.get(pieces.size() - 1).endNode();
+    }
+  }
+
+  private final List<Strand> chain;
+  private final List<Point> nodes = new ArrayList<>();
+  private final List<Route> routes = new ArrayList<>();
+
+  Arrangement(List<Strand> chain, List<StrandCrossing> crossings) {
+    this.chain = chain;
+    cut(crossings);
+  }
+
+  /** All closed loops that can be linked up from kept routes; each a list of pieces in order. */
+  List<List<Piece>> loops() {
+    Map<Integer, List<Route>> leaving = new HashMap<>();
+    Winding winding = Winding.of(chain);
+    List<Route> kept = new ArrayList<>();
+    for (Route route : routes) {
+      if (isForward(route) && isBoundary(route, winding)) {
+        kept.add(route);
+        leaving.computeIfAbsent(route.startNode(), node -> new ArrayList<>()).add(route);
+      }
+    }
+    List<List<Piece>> loops = new ArrayList<>();
+    for (Route first : kept) {
+      List<Route> loop = follow(first, leaving);
+      if (!loop.isEmpty()) {
+        loops.add(loop.stream().flatMap(route -> route.pieces().stream()).toList());
+      }
+    }
+    return loops;
+  }
+
+  Point node(int number) {
+    return nodes.get(number);
+  }
+
+  private void cut(List<StrandCrossing> crossings) {
+    List<List<double[]>> cuts = new ArrayList<>();
+    for (int i = 0; i < chain.size(); i++) {
+      cuts.add(new ArrayList<>());
+    }
+    boolean[] crossed = new boolean[chain.size() * 2 + crossings.size() * 2 + 2];
+    int[] joints = new int[chain.size()];
+    for (int i = 0; i < chain.size(); i++) {
+      joints[i] = node(chain.get(i).start());
+    }
+    for (StrandCrossing crossing : crossings) {
+      int node = node(crossing.point());
+      crossed[node] = true;
+      cuts.get(crossing.strand()).add(new double[] {crossing.at(), node});
+      cuts.get(crossing.other()).add(new double[] {crossing.atOther(), node});
+    }
+    gather(pieces(cuts, joints), crossed);
+  }
+
+  /** The number of the node at a point; points that are next to each other are one node. */
+  private int node(Point point) {
+    for (int i = 0; i < nodes.size(); i++) {
+      Point other = nodes.get(i);
+      if (Math.abs(other.x() - point.x()) < SAME_NODE
+          && Math.abs(other.y() - point.y()) < SAME_NODE) {
+        return i;
+      }
+    }
+    nodes.add(point);
+    return nodes.size() - 1;
+  }
+
+  private List<Piece> pieces(List<List<double[]>> cuts, int[] joints) {
+    List<Piece> pieces = new ArrayList<>();
+    for (int i = 0; i < chain.size(); i++) {
+      List<double[]> here = cuts.get(i);
+      here.sort(Comparator.comparingDouble(cut -> cut[0]));
+      double from = 0;
+      int node = joints[i];
+      for (double[] cut : here) {
+        int next = (int) cut[1];
+        if (next != node && cut[0] > from) {
+          pieces.add(new Piece(i, from, cut[0], node, next));
+          from = cut[0];
+          node = next;
+        }
+      }
+      int end = joints[(i + 1) % joints.length];
+      if (end != node) {
+        pieces.add(new Piece(i, from, 1, node, end));
+      }
+    }
+    return pieces;
+  }
+
+  private void gather(List<Piece> pieces, boolean[] crossed) {
+    int first = 0;
+    while (first < pieces.size() && !crossed[pieces.get(first).startNode()]) {
+      first++;
+    }
+    List<Piece> route = new ArrayList<>();
+    for (int i = 0; i < pieces.size(); i++) {
+      Piece piece = pieces.get((first + i) % pieces.size());
+      route.add(piece);
+      if (crossed[piece.endNode()]) {
+        routes.add(new Route(List.copyOf(route)));
+        route.clear();
+      }
+    }
+    if (!route.isEmpty()) {
+      routes.add(new Route(List.copyOf(route)));
+    }
+  }
+
+  private boolean isForward(Route route) {
+    return route.pieces().stream().noneMatch(piece -> chain.get(piece.strand()).turnedBack());
+  }
+
+  /** Judged at the first of a few stations that does not lie too close to another strand. */
+  private boolean isBoundary(Route route, Winding winding) {
+    List<Piece> longest =
+        route.pieces().stream().sorted(Comparator.comparingDouble(this::reach).reversed()).toList();
+    int[] beside = new int[2];
+    for (int i = 0; i < Math.min(3, longest.size()); i++) {
+      Piece piece = longest.get(i);
+      for (double share : new double[] {0.5, 0.3, 0.7}) {
+        double u = piece.from() + (piece.to() - piece.from()) * share;
+        winding.beside(chain.get(piece.strand()).segment(), u, reach(piece), beside);
+        if (beside[0] == beside[1] + 1) {
+          return beside[0] == 1;
+        }
+      }
+    }
+    return false;
+  }
+
+  private double reach(Piece piece) {
+    Point start = nodes.get(piece.startNode());
+    Point end = nodes.get(piece.endNode());
+    return Math.hypot(end.x() - start.x(), end.y() - start.y());
+  }
+
+  private List<Route> follow(Route first, Map<Integer, List<Route>> leaving) {
+    List<Route> loop = new ArrayList<>();
+    List<Route> starts = leaving.getOrDefault(first.startNode(), List.of());
+    if (!starts.contains(first)) {
+      return loop;
+    }
+    Route route = first;
+    do {
+      leaving.getOrDefault(route.startNode(), List.of()).remove(route);
+      loop.add(route);
+      if (route.endNode() == first.startNode()) {
+        return loop;
+      }
+      List<Route> next = leaving.getOrDefault(route.endNode(), List.of());
+      if (next.isEmpty()) {
+        return List.of();
+      }
+      route = sharpestLeft(route, next);
+    } while (true);
+  }
+
+  /** Keeps two loops that touch at a point apart. */
+  private Route sharpestLeft(Route arriving, List<Route> candidates) {
+    Piece last = arriving.pieces().get(arriving.pieces().size() - 1);
+    var way = chain.get(last.strand()).segment().directionAt(last.to());
+    return candidates.stream()
+        .max(
+            Comparator.comparingDouble(
+                route -> {
+                  Piece piece = route.pieces().get(0);
+                  var on = chain.get(piece.strand()).segment().directionAt(piece.from());
+                  return Math.atan2(way.cross(on), way.dot(on));
+                }))
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,211 @@
+package dev.drafting.core.offset;
+
+import dev.drafting.core.geometry.Arc;
+import dev.drafting.core.geometry.Line;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Angle;
+import dev.drafting.core.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Brings the parallels of two neighbouring segments together. Gaps are closed by the treatment,
+ * overruns are trimmed where the parallels really meet, and where allowances of unequal width meet
+ * almost in line a step leads from one to the other.
+ */
+final class CornerPlanner {
+  /** Below this many millimetres the two parallels are taken to meet already. */
+  static final double TOUCHING = 1e-6;
+
+  private final ParallelRun a;
+  private final ParallelRun b;
+  private final CornerShape shape;
+  private final int joinEdge;
+
+  private CornerPlanner(ParallelRun a, ParallelRun b, int joinEdge) {
+    this.a = a;
+    this.b = b;
+    this.joinEdge = joinEdge;
+    this.shape =
+        CornerShape.of(a.source().end(), a.endWay(), b.startWay(), a.distance(), b.distance());
+  }
+
+  /**
+   * Plans one corner.
+   *
+   * @param a the run that arrives
+   * @param b the run that leaves
+   * @param joinEdge the edge that joins here are attributed to
+   * @param treatment how a gap is closed; folded-back corners are planned by {@link FoldedBack}
+   */
+  static CornerPlan plan(ParallelRun a, ParallelRun b, int joinEdge, CornerTreatment treatment) {
+    if (treatment.kind() == CornerTreatment.Kind.SQUARE && treatment.side() == CornerSide.AFTER) {
+      return new CornerPlanner(b.reversed(), a.reversed(), joinEdge)
+          .plan(treatment.reversed())
+          .reversed(b.strands().size(), a.strands().size());
+    }
+    return new CornerPlanner(a, b, joinEdge).plan(treatment);
+  }
+
+  /** Leads from one run to the corner itself and from there to the other run. */
+  static CornerPlan throughCorner(ParallelRun a, ParallelRun b, int joinEdge) {
+    List<Strand> across = new ArrayList<>();
+    Point corner = a.source().end();
+    addLine(across, OffsetTag.STEP, joinEdge, a.end(), corner);
+    addLine(across, OffsetTag.STEP, joinEdge, corner, b.start());
+    return new CornerPlan(a.strands().size(), List.of(), across, List.of(), 0);
+  }
+
+  private static void addLine(List<Strand> strands, OffsetTag tag, int edge, Point from, Point to) {
+    if (!from.equals(to)) {
+      strands.add(new Strand(new Line(from, to), tag, edge, null, false));
+    }
+  }
+
+  private CornerPlan plan(CornerTreatment treatment) {
+    double reachA = shape.reachA();
+    double reachB = shape.reachB();
+    if (Math.abs(reachA) <= TOUCHING && Math.abs(reachB) <= TOUCHING) {
+      return bridge(a.end(), List.of(), b.start());
+    }
+    if (treatment.kind() == CornerTreatment.Kind.SQUARE && canBeSquare()) {
+      return square();
+    }
+    if (reachA >= -TOUCHING && reachB >= -TOUCHING) {
+      return closeGap(treatment);
+    }
+    if (reachA * reachB < 0 && steps(treatment)) {
+      return step();
+    }
+    CornerPlan trimmed = CornerTrim.trim(a, b, shape);
+    return trimmed != null ? trimmed : throughCorner(a, b, joinEdge);
+  }
+
+  /** From the end of A straight on to a point, across, and from another point on to B. */
+  private CornerPlan bridge(Point leaveA, List<Strand> across, Point reachB) {
+    return new CornerPlan(a.strands().size(), beyond(leaveA), across, before(reachB), 0);
+  }
+
+  private List<Strand> beyond(Point to) {
+    return a.end().equals(to) ? List.of() : List.of(a.continuation(a.end(), to, true));
+  }
+
+  private List<Strand> before(Point from) {
+    return b.start().equals(from) ? List.of() : List.of(b.continuation(from, b.start(), false));
+  }
+
+  private List<Strand> line(OffsetTag tag, Point from, Point to) {
+    List<Strand> strands = new ArrayList<>();
+    addLine(strands, tag, joinEdge, from, to);
+    return strands;
+  }
+
+  private CornerPlan closeGap(CornerTreatment treatment) {
+    return switch (treatment.kind()) {
+      case BEVEL -> bridge(a.end(), line(OffsetTag.JOIN, a.end(), b.start()), b.start());
+      case ROUND -> round();
+      default -> mitre(treatment.limit());
+    };
+  }
+
+  private CornerPlan mitre(double limit) {
+    double most = limit * shape.wider();
+    if (shape.tipDistance() <= most) {
+      Point tip = shape.tip();
+      return bridge(tip, List.of(), tip);
+    }
+    Vector towards = towardsTip();
+    Point leave = cutAt(most, towards, a.end(), shape.wayA());
+    Point reach = cutAt(most, towards, b.start(), shape.wayB().negated());
+    return bridge(leave, line(OffsetTag.JOIN, leave, reach), reach);
+  }
+
+  private Vector towardsTip() {
+    double far = shape.tipDistance();
+    return far < 1e9 ? shape.tip().minus(shape.corner()).unit() : shape.wayA();
+  }
+
+  private Point cutAt(double most, Vector towards, Point from, Vector way) {
+    double already = from.minus(shape.corner()).dot(towards);
+    return from.plus(way.times((most - already) / way.dot(towards)));
+  }
+
+  private CornerPlan round() {
+    double turn = Math.atan2(shape.sine(), shape.cosine());
+    boolean wideA = Math.abs(a.distance()) >= Math.abs(b.distance());
+    double ratio = wideA ? b.distance() / a.distance() : a.distance() / b.distance();
+    double sweep = Math.copySign(Math.abs(turn) - Math.acos(ratio), turn);
+    if (Math.abs(sweep) * shape.wider() <= TOUCHING) {
+      return mitre(CornerTreatment.mitre().limit());
+    }
+    Vector spoke = wideA ? a.end().minus(shape.corner()) : b.start().minus(shape.corner());
+    double from = spoke.angle().toRadians() - (wideA ? 0 : sweep);
+    Arc arc =
+        Arc.of(shape.corner(), Length.mm(shape.wider()), Angle.radians(from), Angle.radians(sweep));
+    return bridge(
+        wideA ? a.end() : arc.start(),
+        List.of(Strand.join(arc, joinEdge)),
+        wideA ? arc.end() : b.start());
+  }
+
+  /** How far beyond the corner, along A, the line parallel to B crosses A itself. */
+  private double crossingOnA() {
+    return shape.sine() == 0 ? Double.POSITIVE_INFINITY : b.distance() / shape.sine();
+  }
+
+  private boolean canBeSquare() {
+    double x = crossingOnA();
+    return a.distance() != 0
+        && a.distance() * b.distance() >= 0
+        && x >= 0
+        && Math.hypot(x, a.distance()) <= CornerTreatment.mitre().limit() * shape.wider();
+  }
+
+  private CornerPlan square() {
+    Point crossing = shape.corner().plus(shape.wayA().times(crossingOnA()));
+    Point leave = a.end().plus(shape.wayA().times(crossingOnA()));
+    if (crossingOnA() * shape.cosine() <= TOUCHING) {
+      return bridge(leave, line(OffsetTag.JOIN, leave, crossing), crossing);
+    }
+    Vector down = crossing.minus(leave);
+    Line cut = new Line(leave, crossing.plus(down));
+    CornerTrim.Place place = CornerTrim.firstOn(b, cut);
+    if (place == null) {
+      return mitre(CornerTreatment.mitre().limit());
+    }
+    return new CornerPlan(
+        a.strands().size(),
+        beyond(leave),
+        line(OffsetTag.JOIN, leave, place.point()),
+        List.of(),
+        place.at());
+  }
+
+  private boolean steps(CornerTreatment treatment) {
+    double narrow = Math.abs(a.distance()) < Math.abs(b.distance()) ? a.distance() : b.distance();
+    double wide = narrow == a.distance() ? b.distance() : a.distance();
+    boolean possible = shape.cosine() > 0.25 && Math.abs(narrow / shape.cosine()) <= Math.abs(wide);
+    boolean wanted =
+        treatment.kind() == CornerTreatment.Kind.STEP
+            || !(shape.tipDistance() <= treatment.limit() * shape.wider());
+    return possible && wanted;
+  }
+
+  /** The wider allowance ends square at the corner; the narrower parallel runs into that end. */
+  private CornerPlan step() {
+    boolean wideA = Math.abs(a.distance()) > Math.abs(b.distance());
+    Vector outward = wideA ? shape.outwardA() : shape.outwardB();
+    double narrow = wideA ? b.distance() : a.distance();
+    Point foot = shape.corner().plus(outward.times(narrow / shape.cosine()));
+    double beyond = narrow * shape.sine();
+    if (wideA) {
+      return beyond >= 0
+          ? bridge(a.end(), line(OffsetTag.STEP, a.end(), foot), foot)
+          : bridge(a.end(), line(OffsetTag.STEP, a.end(), b.start()), b.start());
+    }
+    return beyond >= 0
+        ? bridge(foot, line(OffsetTag.STEP, foot, b.start()), b.start())
+        : bridge(a.end(), line(OffsetTag.STEP, a.end(), b.start()), b.start());
+  }
+}

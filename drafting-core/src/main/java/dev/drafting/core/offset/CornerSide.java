@@ -1,0 +1,13 @@
+package dev.drafting.core.offset;
+
+/**
+ * One of the two edges that meet at a corner, seen in the direction in which the outline runs.
+ *
+ * @since 0.1
+ */
+public enum CornerSide {
+  /** The edge that arrives at the corner. */
+  BEFORE,
+  /** The edge that leaves the corner. */
+  AFTER
+}

@@ -1,0 +1,158 @@
+package dev.drafting.core.offset;
+
+import dev.drafting.core.geometry.Crossing;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Line;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Segment;
+import dev.drafting.core.geometry.Vector;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Finds where two neighbouring parallels that overrun each other really meet. */
+final class CornerTrim {
+  private static final int NEWTON_STEPS = 12;
+  private static final double MET = 1e-10;
+
+  /** A place on a run and the point there. */
+  record Place(double at, Point point) {}
+
+  private CornerTrim() {}
+
+  /**
+   * Cuts both runs at their meeting nearest to the corner, continuing the one that is too short.
+   *
+   * @return null if they do not meet
+   */
+  static @Nullable CornerPlan trim(ParallelRun a, ParallelRun b, CornerShape shape) {
+    if (shape.reachA() > CornerPlanner.TOUCHING) {
+      Place place = firstOn(b, continuation(a.end(), shape.wayA(), shape.reachA()));
+      return place == null
+          ? null
+          : new CornerPlan(
+              a.strands().size(),
+              List.of(a.continuation(a.end(), place.point(), true)),
+              List.of(),
+              List.of(),
+              place.at());
+    }
+    if (shape.reachB() > CornerPlanner.TOUCHING) {
+      Line back = continuation(b.start(), shape.wayB().negated(), shape.reachB());
+      Place place = firstOn(a.reversed(), back);
+      return place == null
+          ? null
+          : new CornerPlan(
+              a.strands().size() - place.at(),
+              List.of(),
+              List.of(),
+              List.of(b.continuation(place.point(), b.start(), false)),
+              0);
+    }
+    return cutBoth(a, b);
+  }
+
+  /** Twice as long as it must be beside straight neighbours, to reach a curved one too. */
+  private static Line continuation(Point from, Vector way, double reach) {
+    return new Line(from, from.plus(way.times(2 * reach)));
+  }
+
+  /** The first place from the start of a run that lies on a line. */
+  static @Nullable Place firstOn(ParallelRun run, Line line) {
+    for (int i = 0; i < run.strands().size(); i++) {
+      Strand strand = run.strands().get(i);
+      if (strand.turnedBack()) {
+        return null;
+      }
+      double[] met = meet(strand.segment(), 0.1, line, 0.5, false);
+      if (met != null) {
+        return new Place(i + met[0], strand.segment().pointAt(met[0]));
+      }
+    }
+    return null;
+  }
+
+  private static @Nullable CornerPlan cutBoth(ParallelRun a, ParallelRun b) {
+    int last = a.strands().size() - 1;
+    double best = Double.POSITIVE_INFINITY;
+    CornerPlan plan = null;
+    for (int i = last; i >= 0 && last - i < best; i--) {
+      Strand one = a.strands().get(i);
+      if (one.turnedBack()) {
+        break;
+      }
+      for (int j = 0; j < b.strands().size() && last - i + j < best; j++) {
+        Strand two = b.strands().get(j);
+        if (two.turnedBack()) {
+          break;
+        }
+        double[] met = meet(one.segment(), 0.95, two.segment(), 0.05, true);
+        if (met != null && last - i + 1 - met[0] + j + met[1] < best) {
+          best = last - i + 1 - met[0] + j + met[1];
+          plan = new CornerPlan(i + met[0], List.of(), List.of(), List.of(), j + met[1]);
+        }
+      }
+    }
+    return plan;
+  }
+
+  /**
+   * Parameters at which two segments meet: by Newton's method from a guess, or failing that by the
+   * crossing nearest to the corner.
+   */
+  static double @Nullable [] meet(
+      Segment a, double guessA, Segment b, double guessB, boolean fromEndOfA) {
+    if (!overlap(a, b)) {
+      return null;
+    }
+    double[] met = newton(a, guessA, b, guessB);
+    return met != null ? met : search(a, b, fromEndOfA);
+  }
+
+  private static boolean overlap(Segment a, Segment b) {
+    var one = a.bounds();
+    var two = b.bounds();
+    return one.minX() <= two.maxX()
+        && two.minX() <= one.maxX()
+        && one.minY() <= two.maxY()
+        && two.minY() <= one.maxY();
+  }
+
+  private static double @Nullable [] newton(Segment a, double guessA, Segment b, double guessB) {
+    double u = guessA;
+    double v = guessB;
+    for (int i = 0; i < NEWTON_STEPS; i++) {
+      Vector off = b.pointAt(v).minus(a.pointAt(u));
+      Vector alongA = a.derivativeAt(u);
+      Vector alongB = b.derivativeAt(v);
+      double cross = alongA.cross(alongB);
+      if (cross == 0) {
+        return null;
+      }
+      double stepA = off.cross(alongB) / cross;
+      double stepB = off.cross(alongA) / cross;
+      if (off.dot(off) <= MET * MET) {
+        return new double[] {u, v};
+      }
+      double nextA = u + stepA;
+      double nextB = v + stepB;
+      if (nextA < -0.5 || nextA > 1.5 || nextB < -0.5 || nextB > 1.5) {
+        return null;
+      }
+      u = Math.max(0, Math.min(1, nextA));
+      v = Math.max(0, Math.min(1, nextB));
+    }
+    return null;
+  }
+
+  private static double @Nullable [] search(Segment a, Segment b, boolean fromEndOfA) {
+    double[] best = null;
+    for (Crossing crossing : Curve.of(a).intersections(Curve.of(b))) {
+      double u = a.parameterAt(crossing.along());
+      double v = b.parameterAt(crossing.alongOther());
+      if (best == null || (fromEndOfA ? u > best[0] : u < best[0])) {
+        best = new double[] {u, v};
+      }
+    }
+    return best;
+  }
+}

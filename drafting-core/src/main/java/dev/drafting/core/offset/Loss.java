@@ -1,0 +1,102 @@
+package dev.drafting.core.offset;
+
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Segment;
+import dev.drafting.core.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** Adds up what the kept loop leaves out, run by run. */
+final class Loss {
+  private final List<Strand> chain;
+  private final List<OffsetEdge> edges;
+  private final Arrangement arrangement;
+  private final List<Arrangement.Piece> loop;
+  private final List<Trimming> trimmings = new ArrayList<>();
+
+  Loss(
+      List<Strand> chain,
+      List<OffsetEdge> edges,
+      Arrangement arrangement,
+      List<Arrangement.Piece> loop) {
+    this.chain = chain;
+    this.edges = edges;
+    this.arrangement = arrangement;
+    this.loop = loop;
+  }
+
+  List<Trimming> trimmings(double tolerance) {
+    Set<Integer> keptEdges = new TreeSet<>();
+    for (Arrangement.Piece piece : loop) {
+      Strand strand = chain.get(piece.strand());
+      if (strand.tag() == OffsetTag.EDGE) {
+        keptEdges.add(strand.edge());
+      }
+    }
+    for (int i = 0; i < loop.size(); i++) {
+      Arrangement.Piece here = loop.get(i);
+      Arrangement.Piece next = loop.get((i + 1) % loop.size());
+      report(here, next, keptEdges, tolerance);
+    }
+    return trimmings;
+  }
+
+  private void report(
+      Arrangement.Piece here, Arrangement.Piece next, Set<Integer> kept, double tolerance) {
+    Map<Integer, Double> lost = new TreeMap<>();
+    Set<Integer> tight = new TreeSet<>();
+    int strand = here.strand();
+    double from = here.to();
+    while (strand != next.strand() || from > next.from()) {
+      add(strand, from, 1, lost, tight);
+      strand = (strand + 1) % chain.size();
+      from = 0;
+      if (strand == here.strand()) {
+        break;
+      }
+    }
+    if (strand == next.strand() && next.from() > from) {
+      add(strand, from, next.from(), lost, tight);
+    }
+    boolean corner = tight.isEmpty() && lost.size() == 2 && kept.containsAll(lost.keySet());
+    if (!corner) {
+      Point at = arrangement.node(here.endNode());
+      lost.forEach(
+          (edge, length) -> {
+            if (length > tolerance) {
+              trimmings.add(trimming(edge, at, length, kept, tight, lost.size() == 1));
+            }
+          });
+    }
+  }
+
+  private void add(
+      int number, double from, double to, Map<Integer, Double> lost, Set<Integer> tight) {
+    Strand strand = chain.get(number);
+    Origin all = strand.origin();
+    if (to <= from || all == null) {
+      return;
+    }
+    Origin origin = strand.between(from, to).origin();
+    Origin range = origin == null ? all : origin;
+    Segment source = range.segment();
+    double length = source.lengthTo(range.to()).minus(source.lengthTo(range.from())).toMm();
+    lost.merge(strand.edge(), length, Double::sum);
+    if (strand.turnedBack()) {
+      tight.add(strand.edge());
+    }
+  }
+
+  private Trimming trimming(
+      int edge, Point at, double length, Set<Integer> kept, Set<Integer> tight, boolean alone) {
+    Trimming.Cause cause =
+        !kept.contains(edge)
+            ? Trimming.Cause.SWALLOWED
+            : tight.contains(edge) || alone ? Trimming.Cause.TIGHT_CURVE : Trimming.Cause.OVERLAP;
+    return new Trimming(edges.get(edge).name(), at, cause, Length.mm(length));
+  }
+}

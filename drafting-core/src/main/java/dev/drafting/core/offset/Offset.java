@@ -1,0 +1,173 @@
+package dev.drafting.core.offset;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Segment;
+import dev.drafting.core.measure.Length;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+
+/**
+ * What to draw parallel to an outline: edges with a distance each, and how the corners are treated.
+ *
+ * <p>The outline is closed and counter-clockwise; positive distances are outward, that is to the
+ * right of the direction of travel. Corners without a treatment of their own are mitred. Where an
+ * edge is made of several segments that do not run on smoothly, those joints are mitred as well.
+ *
+ * <pre>{@code
+ * OffsetEdge side = OffsetEdge.of("side", Curve.polyline(new Point(0, 0), new Point(100, 0), new Point(100, 50)), Length.mm(10));
+ * OffsetEdge neck = OffsetEdge.of("neck", Curve.polyline(new Point(100, 50), new Point(0, 50), new Point(0, 0)), Length.ZERO);
+ * OffsetResult result = Offset.of(List.of(side, neck)).result();
+ * result.length("side");  // => 170 mm
+ * result.outline().areaSquareMm();  // => 6600.0
+ * }</pre>
+ *
+ * @since 0.1
+ */
+public final class Offset implements Serializable {
+  private static final long serialVersionUID = 1L;
+  private static final Length USUAL_TOLERANCE = Length.mm(0.01);
+  private static final Length FINEST_TOLERANCE = Length.mm(1e-6);
+  private static final double JOINED = 1e-6;
+
+  private final List<OffsetEdge> edges;
+  private final TreeMap<Integer, CornerTreatment> corners;
+  private final Length tolerance;
+
+  private Offset(List<OffsetEdge> edges, Map<Integer, CornerTreatment> corners, Length tolerance) {
+    this.edges = edges;
+    this.corners = new TreeMap<>(corners);
+    this.tolerance = tolerance;
+  }
+
+  /**
+   * An outline with a distance for each edge, all corners mitred.
+   *
+   * @param closedOutline edges end to end, counter-clockwise, the last ending where the first
+   *     begins (within 1e-6 mm)
+   * @return the offset, not yet computed
+   * @throws DraftingException if there are no edges, they do not join up, or they run clockwise
+   */
+  public static Offset of(List<OffsetEdge> closedOutline) {
+    List<OffsetEdge> edges = List.copyOf(closedOutline);
+    if (edges.isEmpty()) {
+      throw DraftingException.of("an outline has no edges").accepted("one edge or more");
+    }
+    for (int i = 0; i < edges.size(); i++) {
+      checkJoined(edges.get(i), edges.get((i + 1) % edges.size()));
+    }
+    checkCounterClockwise(edges);
+    return new Offset(edges, Map.of(), USUAL_TOLERANCE);
+  }
+
+  private static void checkJoined(OffsetEdge edge, OffsetEdge next) {
+    Length gap = edge.curve().end().distanceTo(next.curve().start());
+    if (gap.toMm() > JOINED) {
+      throw DraftingException.of("the edge does not end where " + next.name() + " begins")
+          .at(edge.name())
+          .value("a gap of " + gap)
+          .accepted("edges that join up within 0.000001 mm");
+    }
+  }
+
+  private static void checkCounterClockwise(List<OffsetEdge> edges) {
+    List<Strand> chain = new ArrayList<>();
+    for (int i = 0; i < edges.size(); i++) {
+      for (Segment segment : edges.get(i).curve().segments()) {
+        chain.add(Strand.join(segment, i));
+      }
+    }
+    List<Segment> joined = RawOutline.snapped(chain).stream().map(Strand::segment).toList();
+    double area = Curve.of(joined).areaSquareMm();
+    if (!(area > 0)) {
+      throw DraftingException.of("the outline runs clockwise or encloses nothing")
+          .at(edges.get(0).name())
+          .value(area + " mm²")
+          .accepted("a counter-clockwise outline with an area above zero");
+    }
+  }
+
+  /**
+   * The same offset with one corner treated otherwise.
+   *
+   * @param edgeBefore the position, from 0, of the edge that arrives at the corner
+   * @param treatment how the corner is closed
+   * @return a new offset
+   * @throws DraftingException if there is no such edge
+   */
+  public Offset withCorner(int edgeBefore, CornerTreatment treatment) {
+    if (edgeBefore < 0 || edgeBefore >= edges.size()) {
+      throw DraftingException.of("the outline has no such corner")
+          .value(edgeBefore)
+          .accepted("a number from 0 to " + (edges.size() - 1));
+    }
+    TreeMap<Integer, CornerTreatment> all = new TreeMap<>(corners);
+    all.put(edgeBefore, Objects.requireNonNull(treatment, "treatment"));
+    return new Offset(edges, all, tolerance);
+  }
+
+  /**
+   * The same offset with another tolerance: how far the fitted curves may lie from the true
+   * parallels, anywhere. Lines and arcs are exact in any case.
+   *
+   * @param wanted from 0.000001 mm; 0.01 mm if never set
+   * @return a new offset
+   * @throws DraftingException if it is smaller
+   */
+  public Offset withTolerance(Length wanted) {
+    if (wanted.compareTo(FINEST_TOLERANCE) < 0) {
+      throw DraftingException.of("the tolerance of an offset is too small")
+          .value(wanted)
+          .accepted(FINEST_TOLERANCE + " or more");
+    }
+    return new Offset(edges, corners, wanted);
+  }
+
+  /**
+   * Computes the outline.
+   *
+   * @return a simple closed outline with its parts and trimmings
+   * @throws DraftingException naming an edge, if no simple outline exists at these distances
+   */
+  public OffsetResult result() {
+    double within = tolerance.toMm();
+    List<Strand> chain = RawOutline.of(edges, corners, within);
+    Trimmer trimmed = Trimmer.trim(chain, edges, within);
+    List<Segment> outline = trimmed.strands().stream().map(Strand::segment).toList();
+    return new OffsetResult(
+        Curve.of(outline),
+        edges.stream().map(OffsetEdge::name).toList(),
+        new PartBuilder(edges).parts(trimmed.strands()),
+        trimmed.trimmings());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Offset that
+        && edges.equals(that.edges)
+        && corners.equals(that.corners)
+        && tolerance.equals(that.tolerance);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(edges, corners, tolerance);
+  }
+
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder("Offset of ");
+    for (int i = 0; i < edges.size() && text.length() < 800; i++) {
+      text.append(i == 0 ? "" : ", ").append(edges.get(i));
+      CornerTreatment treatment = corners.get(i);
+      if (treatment != null) {
+        text.append(" (then ").append(treatment).append(')');
+      }
+    }
+    return text.toString();
+  }
+}

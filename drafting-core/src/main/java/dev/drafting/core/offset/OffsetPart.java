@@ -1,0 +1,118 @@
+package dev.drafting.core.offset;
+
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.measure.Length;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * A stretch of an offset outline that came from one edge or one corner.
+ *
+ * @since 0.1
+ */
+public final class OffsetPart implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final OffsetTag tag;
+  private final int source;
+  private final String sourceName;
+  private final Curve curve;
+  private final Length from;
+  private final Length to;
+
+  OffsetPart(OffsetTag tag, int source, String sourceName, Curve curve, Length from, Length to) {
+    this.tag = tag;
+    this.source = source;
+    this.sourceName = sourceName;
+    this.curve = curve;
+    this.from = from;
+    this.to = to;
+  }
+
+  /**
+   * Whether this is parallel to an edge, added at a corner, or a step.
+   *
+   * @return the tag
+   */
+  public OffsetTag tag() {
+    return tag;
+  }
+
+  /**
+   * The edge it came from; for a corner the edge before the corner.
+   *
+   * @return the position of the edge in the outline, from 0
+   */
+  public int source() {
+    return source;
+  }
+
+  /**
+   * The name of the edge it came from; for a corner the edge before the corner.
+   *
+   * @return the edge's name
+   */
+  public String sourceName() {
+    return sourceName;
+  }
+
+  /**
+   * The stretch itself.
+   *
+   * @return the curve, in the direction of the outline
+   */
+  public Curve curve() {
+    return curve;
+  }
+
+  /**
+   * Where the stretch begins, measured along its edge; zero for a corner.
+   *
+   * @return a length along the source edge
+   */
+  public Length from() {
+    return from;
+  }
+
+  /**
+   * Where the stretch ends, measured along its edge; zero for a corner. A straight continuation
+   * beyond the end of the edge does not count here.
+   *
+   * @return a length along the source edge
+   */
+  public Length to() {
+    return to;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof OffsetPart that
+        && tag == that.tag
+        && source == that.source
+        && sourceName.equals(that.sourceName)
+        && curve.equals(that.curve)
+        && from.equals(that.from)
+        && to.equals(that.to);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(tag, source, sourceName, curve, from, to);
+  }
+
+  @Override
+  public String toString() {
+    String length = OffsetText.rounded(curve.length());
+    if (tag != OffsetTag.EDGE) {
+      return tag + " after " + sourceName + ", " + length;
+    }
+    return "EDGE "
+        + sourceName
+        + ", "
+        + length
+        + ", from "
+        + OffsetText.rounded(from)
+        + " to "
+        + OffsetText.rounded(to);
+  }
+}

@@ -1,0 +1,114 @@
+package dev.drafting.core.offset;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.measure.Length;
+import java.io.Serializable;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One closed outline, counter-clockwise and without crossings, whose every part knows its source.
+ *
+ * @since 0.1
+ */
+public final class OffsetResult implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Curve outline;
+  private final List<String> edges;
+  private final List<OffsetPart> parts;
+  private final List<Trimming> trimmings;
+
+  OffsetResult(
+      Curve outline, List<String> edges, List<OffsetPart> parts, List<Trimming> trimmings) {
+    this.outline = outline;
+    this.edges = List.copyOf(edges);
+    this.parts = List.copyOf(parts);
+    this.trimmings = List.copyOf(trimmings);
+  }
+
+  /**
+   * The whole outline.
+   *
+   * @return a closed curve, counter-clockwise
+   */
+  public Curve outline() {
+    return outline;
+  }
+
+  /**
+   * The parts in the order of the outline; the end of each is the start of the next.
+   *
+   * @return all parts
+   */
+  public List<OffsetPart> parts() {
+    return parts;
+  }
+
+  /**
+   * The parts parallel to one edge, without joins and steps: usually one, none where the edge was
+   * swallowed, more where another edge cuts in.
+   *
+   * @param edge the edge's name
+   * @return its EDGE parts in the order of the outline
+   * @throws DraftingException if the outline had no such edge
+   */
+  public List<OffsetPart> parts(String edge) {
+    if (!edges.contains(edge)) {
+      throw DraftingException.of("the outline has no such edge").value(edge).accepted("" + edges);
+    }
+    return parts.stream()
+        .filter(part -> part.tag() == OffsetTag.EDGE && part.sourceName().equals(edge))
+        .toList();
+  }
+
+  /**
+   * The length of an edge's parallel, including its straight continuation to a mitred corner.
+   *
+   * @param edge the edge's name
+   * @return the length of its EDGE parts together
+   * @throws DraftingException if the outline had no such edge
+   */
+  public Length length(String edge) {
+    return parts(edge).stream()
+        .map(part -> part.curve().length())
+        .reduce(Length.ZERO, Length::plus);
+  }
+
+  /**
+   * What had no room, in the order of the outline.
+   *
+   * @return the trimmings; empty where every edge kept its parallel up to its corners
+   */
+  public List<Trimming> trimmings() {
+    return trimmings;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof OffsetResult that
+        && outline.equals(that.outline)
+        && edges.equals(that.edges)
+        && parts.equals(that.parts)
+        && trimmings.equals(that.trimmings);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(outline, edges, parts, trimmings);
+  }
+
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder("Offset outline, ");
+    text.append(OffsetText.rounded(outline.length())).append(" round");
+    for (int i = 0; i < parts.size() && text.length() < 700; i++) {
+      text.append(i == 0 ? ": " : "; ").append(parts.get(i));
+    }
+    if (!trimmings.isEmpty()) {
+      text.append("; trimmed in ").append(trimmings.size()).append(" places");
+    }
+    return text.toString();
+  }
+}

@@ -1,0 +1,15 @@
+package dev.drafting.core.offset;
+
+/**
+ * Where a part of an offset outline came from.
+ *
+ * @since 0.1
+ */
+public enum OffsetTag {
+  /** Parallel to an edge, with the straight continuation that a mitre needs. */
+  EDGE,
+  /** Added at a corner between the parallels of two edges: a cut, an arc, a fold-back. */
+  JOIN,
+  /** Leads straight across where the allowance changes its width. */
+  STEP
+}

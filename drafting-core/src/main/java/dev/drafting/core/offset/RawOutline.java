@@ -1,0 +1,222 @@
+package dev.drafting.core.offset;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Arc;
+import dev.drafting.core.geometry.Box;
+import dev.drafting.core.geometry.Line;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Segment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The closed chain of parallels and joins before distant parts are trimmed against each other. It
+ * may still cross itself.
+ */
+final class RawOutline {
+  private static final double SNAP = 2 * CornerPlanner.TOUCHING;
+  private static final double SAME_POINT = 1e-9;
+
+  private final List<OffsetEdge> edges;
+  private final Map<Integer, CornerTreatment> corners;
+  private final List<ParallelRun> runs = new ArrayList<>();
+  private final List<CornerPlan> plans = new ArrayList<>();
+
+  private RawOutline(List<OffsetEdge> edges, Map<Integer, CornerTreatment> corners) {
+    this.edges = edges;
+    this.corners = corners;
+  }
+
+  /**
+   * Builds the chain.
+   *
+   * @param edges the closed outline
+   * @param corners treatments by the edge before the corner; a mitre where none is given
+   * @param tolerance millimetres
+   * @return strands, each ending where the next begins, the last where the first begins; the first
+   *     belongs to the first edge where that has any
+   */
+  static List<Strand> of(
+      List<OffsetEdge> edges, Map<Integer, CornerTreatment> corners, double tolerance) {
+    RawOutline outline = new RawOutline(edges, corners);
+    outline.runBeside(tolerance);
+    outline.planCorners();
+    outline.dropImpossibleTrims();
+    return snapped(merged(outline.chain()));
+  }
+
+  private void runBeside(double tolerance) {
+    for (int edge = 0; edge < edges.size(); edge++) {
+      List<Segment> segments = edges.get(edge).curve().segments();
+      double distance = edges.get(edge).distance().toMm();
+      int before = runs.size();
+      for (int index = 0; index < segments.size(); index++) {
+        if (hasExtent(segments.get(index))) {
+          runs.add(ParallelRun.of(segments.get(index), edge, index, distance, tolerance));
+        }
+      }
+      if (runs.size() == before) {
+        throw DraftingException.of("the edge has no length")
+            .at(edges.get(edge).name())
+            .value(edges.get(edge).curve())
+            .accepted("an edge longer than 0 mm");
+      }
+    }
+  }
+
+  private static boolean hasExtent(Segment segment) {
+    Box box = segment.bounds();
+    return box.maxX() > box.minX() || box.maxY() > box.minY();
+  }
+
+  private void planCorners() {
+    for (int i = 0; i < runs.size(); i++) {
+      ParallelRun a = runs.get(i);
+      ParallelRun b = runs.get((i + 1) % runs.size());
+      boolean corner = i + 1 == runs.size() || a.edge() != b.edge();
+      CornerTreatment treatment =
+          corner
+              ? corners.getOrDefault(a.edge(), CornerTreatment.mitre())
+              : CornerTreatment.mitre();
+      plans.add(plan(a, b, treatment));
+    }
+  }
+
+  private CornerPlan plan(ParallelRun a, ParallelRun b, CornerTreatment treatment) {
+    if (treatment.kind() != CornerTreatment.Kind.FOLDED_BACK) {
+      return CornerPlanner.plan(a, b, a.edge(), treatment);
+    }
+    CornerPlan folded = FoldedBack.plan(runsOf(a.edge()), runsOf(b.edge()), a.edge(), treatment);
+    return folded != null ? folded : CornerPlanner.plan(a, b, a.edge(), CornerTreatment.mitre());
+  }
+
+  private List<ParallelRun> runsOf(int edge) {
+    return runs.stream().filter(run -> run.edge() == edge).toList();
+  }
+
+  /** Where both ends of a run are cut so far that nothing is left, its corners are left uncut. */
+  private void dropImpossibleTrims() {
+    int n = runs.size();
+    for (int i = 0; i < n; i++) {
+      int before = (i + n - 1) % n;
+      if (plans.get(before).startB() >= plans.get(i).endA() - 1e-9) {
+        leaveUncut(before);
+        leaveUncut(i);
+      }
+    }
+  }
+
+  private void leaveUncut(int corner) {
+    ParallelRun a = runs.get(corner);
+    ParallelRun b = runs.get((corner + 1) % runs.size());
+    CornerPlan plan = plans.get(corner);
+    if (plan.startB() > 0 || plan.endA() < a.strands().size()) {
+      plans.set(corner, CornerPlanner.throughCorner(a, b, a.edge()));
+    }
+  }
+
+  private List<Strand> chain() {
+    List<Strand> chain = new ArrayList<>();
+    int n = runs.size();
+    for (int i = 0; i < n; i++) {
+      CornerPlan before = plans.get((i + n - 1) % n);
+      CornerPlan after = plans.get(i);
+      chain.addAll(before.beforeB());
+      chain.addAll(runs.get(i).between(before.startB(), after.endA()));
+      chain.addAll(after.beyondA());
+      chain.addAll(after.across());
+    }
+    return chain;
+  }
+
+  /** A line and its straight continuation become one line. */
+  private static List<Strand> merged(List<Strand> chain) {
+    List<Strand> merged = new ArrayList<>();
+    for (Strand strand : chain) {
+      if (isPoint(strand.segment())) {
+        continue;
+      }
+      Strand last = merged.isEmpty() ? null : merged.get(merged.size() - 1);
+      Strand both = last == null ? null : together(last, strand);
+      if (both == null) {
+        merged.add(strand);
+      } else {
+        merged.set(merged.size() - 1, both);
+      }
+    }
+    return merged;
+  }
+
+  private static boolean isPoint(Segment segment) {
+    return segment instanceof Line line && near(line.start(), line.end(), SAME_POINT);
+  }
+
+  private static @Nullable Strand together(Strand one, Strand two) {
+    Origin a = one.origin();
+    Origin b = two.origin();
+    boolean continued =
+        a != null
+            && b != null
+            && one.edge() == two.edge()
+            && a.index() == b.index()
+            && (a.from() == a.to() || b.from() == b.to())
+            && !one.turnedBack()
+            && !two.turnedBack()
+            && one.segment() instanceof Line
+            && two.segment() instanceof Line
+            && a.segment() instanceof Line;
+    if (!continued || a == null || b == null) {
+      return null;
+    }
+    Origin whole =
+        new Origin(
+            a.segment(),
+            a.index(),
+            a.from() == a.to() ? b.from() : a.from(),
+            b.from() == b.to() ? a.to() : b.to());
+    return Strand.parallel(new Line(one.start(), two.end()), one.edge(), whole);
+  }
+
+  /** Neighbours that meet but for rounding are made to meet exactly. */
+  static List<Strand> snapped(List<Strand> chain) {
+    int n = chain.size();
+    Point[] starts = new Point[n];
+    Point[] ends = new Point[n];
+    for (int i = 0; i < n; i++) {
+      Strand one = chain.get(i);
+      Strand two = chain.get((i + 1) % n);
+      boolean fixed = two.segment() instanceof Arc;
+      boolean bothFixed = fixed && one.segment() instanceof Arc;
+      Point joint = fixed ? two.start() : one.end();
+      ends[i] = bothFixed ? one.end() : joint;
+      starts[(i + 1) % n] = joint;
+      if (!near(one.end(), two.start(), SNAP)) {
+        throw new IllegalStateException("parallels do not join up at " + one + " and " + two);
+      }
+    }
+    List<Strand> joined = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      joined.add(chain.get(i).withEnds(starts[i], ends[i]));
+      Point next = starts[(i + 1) % n];
+      if (!near(ends[i], next, SAME_POINT)) {
+        Strand strand = chain.get(i);
+        Origin origin = strand.origin();
+        Line line = new Line(ends[i], next);
+        joined.add(
+            new Strand(
+                line,
+                strand.tag(),
+                strand.edge(),
+                origin == null ? null : origin.endOnly(true),
+                false));
+      }
+    }
+    return joined;
+  }
+
+  private static boolean near(Point a, Point b, double within) {
+    return Math.hypot(a.x() - b.x(), a.y() - b.y()) <= within;
+  }
+}
