@@ -300,6 +300,17 @@ public final class Fabric implements Serializable {
   }
 
   /**
+   * The stretch to look for on the gauge when a cloth has to give some amount in use: amount / 0.8,
+   * rounded up to a whole per cent.
+   *
+   * @param inUse a share, 0.12 for 12 %
+   * @return a share, 0.15 for 15 %
+   */
+  public static double stretchForUse(double inUse) {
+    return Math.ceil(100 * inUse / USABLE - 1e-9) / 100;
+  }
+
+  /**
    * How much of the stretch goes back.
    *
    * @return a share, or empty if nobody has tried

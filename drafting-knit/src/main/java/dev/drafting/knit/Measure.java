@@ -1,0 +1,32 @@
+package dev.drafting.knit;
+
+import dev.drafting.core.measure.Length;
+import dev.drafting.knit.wording.Wording;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * A measure of the finished garment, lying flat.
+ *
+ * @param name what is measured, such as "chest, all round"
+ * @param length how long it is
+ * @since 0.1
+ */
+public record Measure(String name, Length length) implements Serializable {
+
+  /**
+   * Refuses nulls.
+   *
+   * @param name what is measured
+   * @param length how long it is
+   */
+  public Measure {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(length, "length");
+  }
+
+  @Override
+  public String toString() {
+    return name + ": " + Wording.amount(length);
+  }
+}

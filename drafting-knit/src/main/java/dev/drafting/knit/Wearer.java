@@ -1,0 +1,148 @@
+package dev.drafting.knit;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Length;
+import dev.drafting.knit.wording.Wording;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Who will wear the garment, as far as it is known. Girths are taken as ISO 8559-1 says: chest
+ * horizontal over the fullest part, head horizontal above the ears.
+ *
+ * <pre>{@code
+ * Wearer.of().withChest(Length.cm(98)).withHead(Length.cm(58));  // => chest 98 cm, head 58 cm
+ * Wearer.of().withAge(6);  // => 6 years
+ * }</pre>
+ *
+ * @since 0.1
+ */
+public final class Wearer implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private static final Wearer UNKNOWN = new Wearer(null, null, null);
+
+  private final @Nullable Length chest;
+  private final @Nullable Length head;
+  private final @Nullable Integer age;
+
+  private Wearer(@Nullable Length chest, @Nullable Length head, @Nullable Integer age) {
+    this.chest = chest;
+    this.head = head;
+    this.age = age;
+  }
+
+  /**
+   * A wearer of whom nothing is known yet.
+   *
+   * @return the wearer
+   */
+  public static Wearer of() {
+    return UNKNOWN;
+  }
+
+  /**
+   * The same wearer with the chest or bust girth.
+   *
+   * @param girth 20 to 250 cm
+   * @return a wearer with this chest
+   * @throws DraftingException if the girth is out of range
+   */
+  public Wearer withChest(Length girth) {
+    return new Wearer(within("chest girth", girth, 20, 250), head, age);
+  }
+
+  /**
+   * The same wearer with the head girth.
+   *
+   * @param girth 25 to 80 cm
+   * @return a wearer with this head
+   * @throws DraftingException if the girth is out of range
+   */
+  public Wearer withHead(Length girth) {
+    return new Wearer(chest, within("head girth", girth, 25, 80), age);
+  }
+
+  /**
+   * The same wearer with an age, which decides about the cautions for children's clothing.
+   *
+   * @param years completed years, 0 to 120
+   * @return a wearer of this age
+   * @throws DraftingException if the age is out of range
+   */
+  public Wearer withAge(int years) {
+    if (years < 0 || years > 120) {
+      throw DraftingException.of("the age is out of range")
+          .at("wearer")
+          .value(years)
+          .accepted("0 to 120 years");
+    }
+    return new Wearer(chest, head, years);
+  }
+
+  private static Length within(String what, Length girth, int leastCm, int mostCm) {
+    if (girth.compareTo(Length.cm(leastCm)) < 0 || girth.compareTo(Length.cm(mostCm)) > 0) {
+      throw DraftingException.of("the " + what + " is out of range")
+          .at("wearer")
+          .value(girth)
+          .accepted(leastCm + " cm to " + mostCm + " cm");
+    }
+    return girth;
+  }
+
+  /**
+   * The chest or bust girth.
+   *
+   * @return the girth, or empty when it is not known
+   */
+  public Optional<Length> chest() {
+    return Optional.ofNullable(chest);
+  }
+
+  /**
+   * The head girth.
+   *
+   * @return the girth, or empty when it is not known
+   */
+  public Optional<Length> head() {
+    return Optional.ofNullable(head);
+  }
+
+  /**
+   * The age in completed years.
+   *
+   * @return the age, or empty when it is not known
+   */
+  public OptionalInt age() {
+    return age == null ? OptionalInt.empty() : OptionalInt.of(age);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Wearer
+        && Objects.equals(((Wearer) other).chest, chest)
+        && Objects.equals(((Wearer) other).head, head)
+        && Objects.equals(((Wearer) other).age, age);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(chest, head, age);
+  }
+
+  @Override
+  public String toString() {
+    List<String> known = new ArrayList<>();
+    chest().ifPresent(girth -> known.add("chest " + Wording.amount(girth)));
+    head().ifPresent(girth -> known.add("head " + Wording.amount(girth)));
+    if (age != null) {
+      known.add(age == 1 ? "1 year" : age + " years");
+    }
+    return known.isEmpty() ? "no measures" : String.join(", ", known);
+  }
+}

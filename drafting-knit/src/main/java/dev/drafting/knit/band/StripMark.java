@@ -1,0 +1,33 @@
+package dev.drafting.knit.band;
+
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.measure.LengthUnit;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * A mark on a strip, to be laid on the same place of its opening.
+ *
+ * @param along how far from the strip's join, along the relaxed loop; add the allowance at the join
+ *     on a strip that is still flat
+ * @param label what it meets, such as "half: centre front" or "shoulder"
+ * @since 0.1
+ */
+public record StripMark(Length along, String label) implements Serializable {
+
+  /**
+   * Refuses nulls.
+   *
+   * @param along how far from the strip's join
+   * @param label what it meets
+   */
+  public StripMark {
+    Objects.requireNonNull(along, "along");
+    Objects.requireNonNull(label, "label");
+  }
+
+  @Override
+  public String toString() {
+    return label + " at " + along.text(LengthUnit.CM, 1);
+  }
+}

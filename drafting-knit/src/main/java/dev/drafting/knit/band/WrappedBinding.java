@@ -1,0 +1,149 @@
+package dev.drafting.knit.band;
+
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.LineRole;
+import dev.drafting.core.pattern.Profile;
+import dev.drafting.core.pattern.ProfileLine;
+import dev.drafting.knit.wording.Wording;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * A strip wrapped round the edge, turned in on both sides: it shows equally on the right and the
+ * wrong side, and the garment's edge lies inside it.
+ *
+ * <p>The garment is cut on the finished edge less the turn of cloth, the little that the cloth
+ * takes up as it bends. The strip is cut four times as wide as it shows, and the turn of cloth.
+ *
+ * <pre>{@code
+ * WrappedBinding binding = WrappedBinding.of(Length.mm(10));
+ * binding;  // => binding wrapped round the edge, showing 10 mm
+ * binding.profile();  // => CUT -2.5 mm, JOIN -10 mm, FOLD 0 mm, TOPSTITCH -8 mm
+ * binding.cutWidth();  // => 42.5 mm
+ * }</pre>
+ *
+ * @since 0.1
+ */
+public final class WrappedBinding implements BandFinish {
+  private static final long serialVersionUID = 1L;
+
+  /** Two to three millimetres: common practice, to be measured on a scrap. */
+  private static final Length USUAL_TURN = Length.mm(2.5);
+
+  private final Length showing;
+  private final Length turnOfCloth;
+  private final String cloth;
+
+  private WrappedBinding(Length showing, Length turnOfCloth, String cloth) {
+    this.showing = showing;
+    this.turnOfCloth = turnOfCloth;
+    this.cloth = cloth;
+  }
+
+  /**
+   * A wrapped binding of rib with 2.5 mm for the turn of cloth.
+   *
+   * @param showing how wide it shows, 3 to 200 mm
+   * @return the finish
+   * @throws dev.drafting.core.finding.DraftingException if the width is out of range
+   */
+  public static WrappedBinding of(Length showing) {
+    return new WrappedBinding(BandWidths.showing(showing), USUAL_TURN, "rib");
+  }
+
+  /**
+   * The same binding with the turn of cloth measured on a scrap.
+   *
+   * @param turn what the cloth takes up as it bends, from 0 to the width that shows
+   * @return the finish
+   * @throws dev.drafting.core.finding.DraftingException if it is out of range
+   */
+  public WrappedBinding withTurnOfCloth(Length turn) {
+    Length checked = BandWidths.within("turn of cloth", turn, Length.ZERO, showing);
+    return new WrappedBinding(showing, checked, cloth);
+  }
+
+  /**
+   * The same binding of another cloth.
+   *
+   * @param newCloth the part that the cloth plays in the garment, such as "body"
+   * @return the finish
+   * @throws dev.drafting.core.finding.DraftingException if the name is blank
+   */
+  public WrappedBinding withCloth(String newCloth) {
+    return new WrappedBinding(showing, turnOfCloth, BandWidths.cloth(newCloth));
+  }
+
+  @Override
+  public Length showing() {
+    return showing;
+  }
+
+  /**
+   * What the cloth takes up as it bends.
+   *
+   * @return zero or more
+   */
+  public Length turnOfCloth() {
+    return turnOfCloth;
+  }
+
+  @Override
+  public String cloth() {
+    return cloth;
+  }
+
+  /** Four times the width that shows, and the turn of cloth. */
+  @Override
+  public Length cutWidth() {
+    return showing.times(4).plus(turnOfCloth);
+  }
+
+  @Override
+  public String noun() {
+    return "binding";
+  }
+
+  @Override
+  public String id() {
+    return "wrapped-binding";
+  }
+
+  @Override
+  public Map<String, String> settings() {
+    return BandWidths.settings(
+        "showing", showing.toString(), "turn of cloth", turnOfCloth.toString(), "cloth", cloth);
+  }
+
+  @Override
+  public Profile profile() {
+    return Profile.of(
+        new ProfileLine(LineRole.CUT, turnOfCloth.negated()),
+        new ProfileLine(LineRole.JOIN, joinDistance()),
+        new ProfileLine(LineRole.FOLD, Length.ZERO),
+        new ProfileLine(LineRole.TOPSTITCH, BandWidths.TOPSTITCH_MARGIN.minus(showing)));
+  }
+
+  @Override
+  public String describe() {
+    return "binding wrapped round the edge, showing " + Wording.fine(showing);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof WrappedBinding
+        && ((WrappedBinding) other).showing.equals(showing)
+        && ((WrappedBinding) other).turnOfCloth.equals(turnOfCloth)
+        && ((WrappedBinding) other).cloth.equals(cloth);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(showing, turnOfCloth, cloth);
+  }
+
+  @Override
+  public String toString() {
+    return describe();
+  }
+}

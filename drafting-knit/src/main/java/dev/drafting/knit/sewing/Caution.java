@@ -1,0 +1,60 @@
+package dev.drafting.knit.sewing;
+
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * Something that can hurt the maker or the wearer.
+ *
+ * @since 0.1
+ */
+public final class Caution implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String topic;
+  private final String text;
+
+  private Caution(String topic, String text) {
+    this.topic = topic;
+    this.text = text;
+  }
+
+  static Caution of(String topic, String text) {
+    return new Caution(topic, text);
+  }
+
+  /**
+   * What it is about.
+   *
+   * @return one or two words, such as "Blades"
+   */
+  public String topic() {
+    return topic;
+  }
+
+  /**
+   * The caution itself.
+   *
+   * @return a sentence or two
+   */
+  public String text() {
+    return text;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Caution
+        && ((Caution) other).topic.equals(topic)
+        && ((Caution) other).text.equals(text);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(topic, text);
+  }
+
+  @Override
+  public String toString() {
+    return topic + ": " + text;
+  }
+}
