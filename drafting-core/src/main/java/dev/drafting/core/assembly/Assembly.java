@@ -1,0 +1,143 @@
+package dev.drafting.core.assembly;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.finding.Finding;
+import dev.drafting.core.pattern.Pattern;
+import java.io.Serializable;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A pattern with its pieces opened out and its seams closed: its openings, the lengths of its seams
+ * against each other, and what will not sew well.
+ *
+ * @since 0.1
+ */
+public final class Assembly implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Pattern pattern;
+  private final int eulerCharacteristic;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<Opening> openings;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<SeamCheck> seamChecks;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<Finding> findings;
+
+  private Assembly(Pattern pattern) {
+    Surface surface = SurfaceBuilder.build(pattern);
+    OpeningReader reader = new OpeningReader(pattern, surface);
+    this.pattern = pattern;
+    this.eulerCharacteristic = surface.eulerCharacteristic();
+    this.openings = reader.openings();
+    this.seamChecks = SeamChecks.of(pattern);
+    this.findings = new AssemblyFindings(pattern, seamChecks).of(surface, reader);
+  }
+
+  /**
+   * Sews a pattern together.
+   *
+   * @param pattern the pattern
+   * @return the assembled garment
+   * @throws DraftingException if the edges named for one side of a seam do not follow one another
+   */
+  public static Assembly of(Pattern pattern) {
+    try {
+      return new Assembly(pattern);
+    } catch (DraftingException e) {
+      throw e.at(pattern.name());
+    }
+  }
+
+  /**
+   * The pattern.
+   *
+   * @return as given
+   */
+  public Pattern pattern() {
+    return pattern;
+  }
+
+  /**
+   * The openings, in the order of the pieces and edges at which they begin.
+   *
+   * @return an unmodifiable list
+   */
+  public List<Opening> openings() {
+    return openings;
+  }
+
+  /**
+   * One opening.
+   *
+   * @param name its name, such as "neck" or "armhole (left)"
+   * @return the opening
+   * @throws DraftingException if there is no such opening
+   */
+  public Opening opening(String name) {
+    return openings.stream()
+        .filter(o -> o.name().equals(name))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                DraftingException.of("there is no such opening")
+                    .at(pattern.name())
+                    .value(name)
+                    .accepted(
+                        openings.stream().map(Opening::name).collect(Collectors.joining(", "))));
+  }
+
+  /**
+   * The two sides of every seam measured against each other.
+   *
+   * @return an unmodifiable list in the order of the seams
+   */
+  public List<SeamCheck> seamChecks() {
+    return seamChecks;
+  }
+
+  /**
+   * How the cloth hangs together: 1 for a flat piece, 0 for a tube, -1 for trousers, -2 for a vest.
+   * With all seams sewn flat, the turnings of all openings add up to -360 degrees times this
+   * number.
+   *
+   * @return corners less edges plus pieces of the joined surface
+   */
+  public int eulerCharacteristic() {
+    return eulerCharacteristic;
+  }
+
+  /**
+   * What will sew badly: seams of unequal length or with a twist, edges that bend where they cross
+   * a seam or the fold, outlines that cross themselves.
+   *
+   * @return an unmodifiable list in the order of the pattern
+   */
+  public List<Finding> findings() {
+    return findings;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Assembly && ((Assembly) other).pattern.equals(pattern);
+  }
+
+  @Override
+  public int hashCode() {
+    return pattern.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return pattern.name()
+        + ": openings "
+        + openings.stream().limit(12).map(Opening::name).collect(Collectors.joining(", "))
+        + "; "
+        + findings.size()
+        + (findings.size() == 1 ? " finding" : " findings");
+  }
+}
