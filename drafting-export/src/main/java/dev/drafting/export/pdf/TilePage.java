@@ -1,0 +1,141 @@
+package dev.drafting.export.pdf;
+
+import dev.drafting.core.geometry.Box;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Transform;
+import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Length;
+import dev.drafting.export.drawing.Anchor;
+import dev.drafting.export.drawing.Element;
+import dev.drafting.export.drawing.FreeRoom;
+import dev.drafting.export.drawing.Label;
+import dev.drafting.export.drawing.Lettering;
+import dev.drafting.export.drawing.StrokeStyle;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The furniture of one sheet of a piece: which margins to cut off, where the neighbours are laid
+ * on, the halves of the numbered marks, and what the sheet is.
+ */
+final class TilePage {
+  private static final double SMALL = 2;
+
+  private final PieceSheets sheets;
+  private final Cell cell;
+
+  /** The window on the page, in mm from the page's lower left corner. */
+  private final Box frame;
+
+  private final List<Element> furniture = new ArrayList<>();
+
+  private TilePage(PieceSheets sheets, Cell cell, double margin) {
+    this.sheets = sheets;
+    this.cell = cell;
+    Box window = sheets.tiling().window(cell);
+    frame =
+        new Box(margin, margin, margin + window.width().toMm(), margin + window.height().toMm());
+  }
+
+  static List<Element> of(
+      PieceSheets sheets, Cell cell, JoinMarks marks, double margin, List<String> words) {
+    TilePage page = new TilePage(sheets, cell, margin);
+    page.trimSides();
+    page.overlaps();
+    page.furniture.addAll(page.toPage(marks.on(cell)));
+    page.label(words);
+    return page.furniture;
+  }
+
+  static String trimWords(PieceSheets sheets, Cell cell) {
+    boolean left = sheets.has(cell.left());
+    boolean top = sheets.has(cell.above());
+    if (left && top) {
+      return "Cut off the left and the top margin.";
+    }
+    if (left) {
+      return "Cut off the left margin.";
+    }
+    return top ? "Cut off the top margin." : "Cut nothing off.";
+  }
+
+  private void trimSides() {
+    if (sheets.has(cell.left())) {
+      double x = frame.minX();
+      line(StrokeStyle.FRAME, x, frame.minY(), x, frame.maxY());
+      for (double y = frame.minY() + 5; y < frame.maxY(); y += 5) {
+        line(StrokeStyle.FRAME, x, y, x - 1.5, y);
+      }
+      double y = frame.maxY() - frame.height().toMm() / 3;
+      text("cut", x - 3.6, y + 1.2, Anchor.MIDDLE, 1.6);
+      text("off", x - 3.6, y - 1.6, Anchor.MIDDLE, 1.6);
+    }
+    if (sheets.has(cell.above())) {
+      double y = frame.maxY();
+      line(StrokeStyle.FRAME, frame.minX(), y, frame.maxX(), y);
+      for (double x = frame.minX() + 5; x < frame.maxX(); x += 5) {
+        line(StrokeStyle.FRAME, x, y, x, y + 1.5);
+      }
+      double x = frame.minX() + frame.width().toMm() / 3;
+      text("cut this margin off", x, y + 2.6, Anchor.MIDDLE, 1.6);
+    }
+  }
+
+  private void overlaps() {
+    double overlap = sheets.tiling().overlap();
+    if (sheets.has(cell.right())) {
+      double x = frame.maxX() - overlap;
+      line(StrokeStyle.OVERLAP, x, frame.minY(), x, frame.maxY());
+      double y = frame.centre().y();
+      text(cell.right().label(), x + overlap / 2, y + 3, Anchor.MIDDLE, 2.5);
+      text("goes", x + overlap / 2, y - 1, Anchor.MIDDLE, SMALL);
+      text("here", x + overlap / 2, y - 4.5, Anchor.MIDDLE, SMALL);
+    }
+    if (sheets.has(cell.below())) {
+      double y = frame.minY() + overlap;
+      line(StrokeStyle.OVERLAP, frame.minX(), y, frame.maxX(), y);
+      String words = cell.below().label() + " goes here, up to the dashed line";
+      text(words, frame.centre().x(), y - overlap / 2 - 1, Anchor.MIDDLE, SMALL);
+    }
+  }
+
+  private List<Element> toPage(List<Element> onDrawing) {
+    Box window = sheets.tiling().window(cell);
+    Transform move =
+        Transform.translation(
+            new Vector(frame.minX() - window.minX(), frame.minY() - window.minY()));
+    return onDrawing.stream().map(e -> e.map(move)).toList();
+  }
+
+  /** Says what the sheet is, where it hides nothing. */
+  private void label(List<String> words) {
+    FreeRoom room = FreeRoom.within(frame);
+    toPage(sheets.piece().elements()).forEach(room::take);
+    furniture.forEach(room::take);
+    String title = sheets.piece().name() + "  " + cell.label();
+    double width = Lettering.width(title, Length.mm(5)).toMm();
+    for (String line : words) {
+      width = Math.max(width, Lettering.width(line, Length.mm(SMALL)).toMm());
+    }
+    double height = 8 + words.size() * SMALL * 1.8;
+    Point best = new Point(frame.minX() + width / 2 + 4, frame.maxY() - height / 2 - 4);
+    Point corner =
+        room.find(Length.mm(width), Length.mm(height), best)
+            .orElse(new Point(frame.minX() + 4, frame.maxY() - height - 4));
+    double y = corner.y() + height - 5;
+    text(title, corner.x(), y, Anchor.START, 5);
+    y -= 1.2;
+    for (String line : words) {
+      y -= SMALL * 1.8;
+      text(line, corner.x(), y, Anchor.START, SMALL);
+    }
+  }
+
+  private void line(StrokeStyle style, double x1, double y1, double x2, double y2) {
+    furniture.add(Lines.line(style, "", x1, y1, x2, y2));
+  }
+
+  private void text(String words, double x, double y, Anchor anchor, double height) {
+    furniture.add(Label.of(words, new Point(x, y), Length.mm(height)).withAnchor(anchor));
+  }
+}
