@@ -1,0 +1,206 @@
+package dev.drafting.core.trace;
+
+import java.util.Arrays;
+
+/**
+ * Finds the plainest form that an edge's points allow: a straight line if nothing in them but noise
+ * speaks against it, else the fewest cubics. A few points well off an edge that otherwise fits are
+ * a slip of the pencil: they are set aside, not smoothed in.
+ */
+final class EdgeFitter {
+  private static final int MOST_CUBICS = 48;
+  private static final int FEWEST_PER_CUBIC = 4;
+  private static final int MOST_IDLE = 3;
+  private static final int MOST_ROUNDS = 30;
+  private static final int CLOSER = 10;
+  private static final double SUSPECT = 3;
+
+  /** At most this share of an edge's points may be slips. */
+  private static final int ONE_IN = 7;
+
+  /** Where a stroke sets down or lifts, at most so many points may be off. */
+  private static final int MOST_AT_END = 2;
+
+  private final Noise noise;
+  private final Significance significance;
+  private final Straightness straightness;
+  private final boolean vetted;
+
+  EdgeFitter(Noise noise, Straightness straightness) {
+    this(noise, straightness, false);
+  }
+
+  private EdgeFitter(Noise noise, Straightness straightness, boolean vetted) {
+    this.noise = noise;
+    this.significance = new Significance(noise);
+    this.straightness = straightness;
+    this.vetted = vetted;
+  }
+
+  /** For points whose slips have been set aside already. */
+  EdgeFitter vetted() {
+    return new EdgeFitter(noise, straightness, true);
+  }
+
+  EdgeFit fit(Samples samples, Ends ends) {
+    EdgeFit line = robust(Form.STRAIGHT, samples, ends);
+    if (straightness == Straightness.STRAIGHT || samples.size() < 3) {
+      return line;
+    }
+    if (straightness == Straightness.CURVED) {
+      return curved(robust(Form.curved(Knots.single()), samples, ends), ends);
+    }
+    boolean fits = isAdequate(line, ends);
+    if (fits && !isBowed(line, ends)) {
+      return line;
+    }
+    EdgeFit curve = curved(robust(Form.curved(Knots.single()), samples, ends), ends);
+    return fits || isImproved(line, curve, ends) ? curve : line;
+  }
+
+  /** Adds cubics for as long as they explain more than the noise would. */
+  private EdgeFit curved(EdgeFit single, Ends ends) {
+    EdgeFit best = single;
+    EdgeFit last = single;
+    Knots knots = Knots.single();
+    int most = (int) Math.min(MOST_CUBICS, single.samples.independent / FEWEST_PER_CUBIC);
+    int idle = 0;
+    while (knots.cubics() < most && !significance.isNoise(best.squares(), 1)) {
+      boolean adequate = isAdequate(best, ends);
+      int worst = worstCubic(last, knots);
+      if (worst < 0 || idle >= (adequate ? 1 : MOST_IDLE)) {
+        break;
+      }
+      knots = knots.split(worst);
+      Form form = Form.curved(knots);
+      last =
+          adequate
+              ? plain(form, single.samples, ends, best.kept)
+              : robust(form, single.samples, ends);
+      if (isImproved(best, last, ends)) {
+        best = adequate ? robust(form, single.samples, ends) : last;
+        last = best;
+        idle = 0;
+      } else {
+        idle++;
+      }
+    }
+    return best;
+  }
+
+  private boolean isAdequate(EdgeFit fit, Ends ends) {
+    return significance.isNoise(fit.squares(), fit.observations() - fit.form.freedom(ends));
+  }
+
+  private boolean isImproved(EdgeFit fit, EdgeFit richer, Ends ends) {
+    int refused = fit.keptCount() - richer.keptCount();
+    double gain = fit.squares() - richer.squares();
+    int freedom = richer.form.freedom(ends) - fit.form.freedom(ends) + Math.max(0, refused);
+    return !significance.isNoise(gain, freedom);
+  }
+
+  /** Whether a bow or a double bow stands out of the distances from the line. */
+  private boolean isBowed(EdgeFit line, Ends ends) {
+    double gain = Bow.squares(line, ends) * line.samples.independent / line.samples.size();
+    return !significance.isNoise(gain, 2);
+  }
+
+  /** The cubic that leaves most to explain, among those with points enough for two; -1 for none. */
+  private static int worstCubic(EdgeFit fit, Knots knots) {
+    double[] squares = new double[knots.cubics()];
+    int[] count = new int[knots.cubics()];
+    for (int i = 0; i < fit.kept.length; i++) {
+      if (fit.kept[i]) {
+        int cubic = knots.cubicAt(fit.samples.share[i]);
+        squares[cubic] += fit.fitted.distance(i) * fit.fitted.distance(i);
+        count[cubic]++;
+      }
+    }
+    int worst = -1;
+    for (int c = 0; c < squares.length; c++) {
+      boolean roomy = count[c] >= 2 * FEWEST_PER_CUBIC;
+      if (roomy && (worst < 0 || squares[c] > squares[worst])) {
+        worst = c;
+      }
+    }
+    return worst;
+  }
+
+  private EdgeFit plain(Form form, Samples samples, Ends ends, boolean[] kept) {
+    double[] weights = EdgeFit.weights(kept);
+    Fitted fitted = form.fit(samples, weights, ends, noise.mm);
+    EdgeFit fit = new EdgeFit(samples, form, fitted, kept, noise);
+    double rms = Math.sqrt(fit.squares() / fit.observations());
+    if (rms > noise.mm / CLOSER) {
+      return fit;
+    }
+    // Sparse exact points pass for rough ones until a fit runs through them.
+    Fitted closer = form.fit(samples, weights, ends, rms);
+    return new EdgeFit(samples, form, closer, kept, noise);
+  }
+
+  /** Fits with less and less regard for points that stand off, then plainly without them. */
+  private EdgeFit robust(Form form, Samples samples, Ends ends) {
+    EdgeFit fit = plain(form, samples, ends, EdgeFit.all(samples.size()));
+    double[] off = distances(fit.fitted, samples.size());
+    double scale = scale(off);
+    if (vetted || largest(off) <= SUSPECT * scale) {
+      return fit;
+    }
+    double[] weights = EdgeFit.weights(fit.kept);
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      double moved = 0;
+      for (int i = 0; i < weights.length; i++) {
+        double weight = Robust.weight(off[i], scale);
+        moved = Math.max(moved, Math.abs(weight - weights[i]));
+        weights[i] = weight;
+      }
+      if (moved < 1e-3) {
+        break;
+      }
+      off = distances(form.fit(samples, weights, ends, noise.mm), samples.size());
+      scale = scale(off);
+    }
+    boolean[] kept = new boolean[weights.length];
+    for (int i = 0; i < kept.length; i++) {
+      kept[i] = weights[i] > 0;
+    }
+    return plain(form, samples, ends, refusesFew(kept) ? kept : EdgeFit.all(kept.length));
+  }
+
+  private double scale(double[] off) {
+    return Math.max(noise.mm, Robust.scale(off));
+  }
+
+  private static double[] distances(Fitted fitted, int size) {
+    double[] off = new double[size];
+    Arrays.setAll(off, fitted::distance);
+    return off;
+  }
+
+  private static double largest(double[] values) {
+    double largest = 0;
+    for (double value : values) {
+      largest = Math.max(largest, Math.abs(value));
+    }
+    return largest;
+  }
+
+  private static boolean refusesFew(boolean[] kept) {
+    int refused = 0;
+    for (boolean one : kept) {
+      refused += one ? 0 : 1;
+    }
+    int first = 0;
+    while (first < kept.length && !kept[first]) {
+      first++;
+    }
+    int last = 0;
+    while (last < kept.length && !kept[kept.length - 1 - last]) {
+      last++;
+    }
+    return refused <= Math.max(1, kept.length / ONE_IN)
+        && first <= MOST_AT_END
+        && last <= MOST_AT_END;
+  }
+}

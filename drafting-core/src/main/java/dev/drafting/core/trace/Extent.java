@@ -1,0 +1,13 @@
+package dev.drafting.core.trace;
+
+/**
+ * How much of a piece was traced.
+ *
+ * @since 0.1
+ */
+public enum Extent {
+  /** Half the piece, folded down its middle: the fold lies on x = 0, the half at x above 0. */
+  HALF_ON_FOLD,
+  /** The whole piece, lying anywhere: its fold line has to be found. */
+  WHOLE
+}

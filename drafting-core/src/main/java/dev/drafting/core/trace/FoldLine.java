@@ -1,0 +1,177 @@
+package dev.drafting.core.trace;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Nearest;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Transform;
+import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Angle;
+import dev.drafting.core.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The line about which a whole tracing mirrors itself best. Which stroke answers to which follows
+ * from their names round the outline; where the line lies, from least squares: first over the
+ * corners, then over the distances of each fitted edge from the mirror image of its opposite.
+ */
+final class FoldLine {
+  private static final double STATION_MM = 10;
+  private static final int MOST_ROUNDS = 40;
+
+  /** Turns and moves the tracing so that the fold line lies on x = 0, as upright as it was. */
+  final Transform frame;
+
+  /** Stroke i is the mirror image of stroke (sum - i), counted round the outline. */
+  final int sum;
+
+  private FoldLine(Transform frame, int sum) {
+    this.frame = frame;
+    this.sum = sum;
+  }
+
+  int opposite(int stroke, int count) {
+    return Math.floorMod(sum - stroke, count);
+  }
+
+  /** The fold line that the corners between the strokes suggest. */
+  static FoldLine fromCorners(String piece, List<Stroke> loop) {
+    int n = loop.size();
+    FoldLine best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (int sum = 0; sum < n && n > 1; sum++) {
+      if (mirrorsNames(loop, sum)) {
+        Mirror mirror = new Mirror(loop, sum);
+        if (mirror.misfit < least) {
+          least = mirror.misfit;
+          best = new FoldLine(mirror.frame(), sum);
+        }
+      }
+    }
+    if (best == null) {
+      List<String> names = new ArrayList<>();
+      loop.forEach(stroke -> names.add(stroke.name));
+      throw DraftingException.of("the edges of a whole piece do not answer to each other")
+          .at(piece)
+          .value("round the outline: " + String.join(", ", names))
+          .accepted("left and right edges of the same names in the same order");
+    }
+    return best;
+  }
+
+  private static boolean mirrorsNames(List<Stroke> loop, int sum) {
+    int n = loop.size();
+    for (int i = 0; i < n; i++) {
+      if (!loop.get(i).name.equals(loop.get(Math.floorMod(sum - i, n)).name)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The reflection that takes the corners to their opposites with the least squares. */
+  private static final class Mirror {
+    private final double centreX;
+    private final double centreY;
+    private final double doubled;
+    private final double misfit;
+
+    Mirror(List<Stroke> loop, int sum) {
+      int n = loop.size();
+      Point[] corners = new Point[n];
+      double x = 0;
+      double y = 0;
+      for (int i = 0; i < n; i++) {
+        corners[i] = loop.get(i).last().midpoint(loop.get((i + 1) % n).first());
+        x += corners[i].x() / n;
+        y += corners[i].y() / n;
+      }
+      this.centreX = x;
+      this.centreY = y;
+      double cos = 0;
+      double sin = 0;
+      double spread = 0;
+      for (int i = 0; i < n; i++) {
+        double px = corners[i].x() - x;
+        double py = corners[i].y() - y;
+        Point opposite = corners[Math.floorMod(sum - 1 - i, n)];
+        double qx = opposite.x() - x;
+        double qy = opposite.y() - y;
+        cos += px * qx - py * qy;
+        sin += px * qy + py * qx;
+        spread += px * px + py * py;
+      }
+      this.doubled = Math.atan2(sin, cos);
+      this.misfit = 2 * (spread - Math.hypot(sin, cos));
+    }
+
+    Transform frame() {
+      double fold = doubled / 2;
+      double upright = Math.sin(fold) < 0 ? fold + Math.PI : fold;
+      Point centre = new Point(centreX, centreY);
+      return Transform.rotation(centre, Angle.radians(Math.PI / 2 - upright))
+          .then(Transform.translation(new Vector(-centreX, 0)));
+    }
+  }
+
+  /** The fold line that fits the edges best; they are given as they lie in this line's frame. */
+  FoldLine refined(List<Extended> edges) {
+    List<Extended> placed = edges;
+    Transform moved = Transform.identity();
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      double[] step = step(placed);
+      Transform turn =
+          Transform.rotation(new Point(0, step[2]), Angle.radians(step[0]))
+              .then(Transform.translation(new Vector(step[1], 0)));
+      moved = moved.then(turn);
+      placed = new ArrayList<>();
+      for (Extended edge : edges) {
+        placed.add(new Extended(edge.edge.map(moved)));
+      }
+      if (Math.abs(step[0]) < 1e-13 && Math.abs(step[1]) < 1e-10) {
+        break;
+      }
+    }
+    return new FoldLine(frame.then(moved), sum);
+  }
+
+  /** One step of Gauss and Newton: a turn in radians, a shift in mm, and the height of the turn. */
+  private double[] step(List<Extended> edges) {
+    double height = 0;
+    for (Extended edge : edges) {
+      height += (edge.edge.start().y() + edge.edge.end().y()) / (2 * edges.size());
+    }
+    double tt = 0;
+    double ts = 0;
+    double ss = 0;
+    double tr = 0;
+    double sr = 0;
+    for (int i = 0; i < edges.size(); i++) {
+      Extended edge = edges.get(i);
+      Extended opposite = edges.get(opposite(i, edges.size()));
+      int stations = (int) Math.max(2, Math.ceil(edge.length / STATION_MM));
+      for (int k = 0; k < stations; k++) {
+        Point p = edge.edge.pointAt(Length.mm(edge.length * (k + 0.5) / stations));
+        Point image = p.mirrored();
+        Nearest foot = opposite.nearest(image);
+        Vector square = opposite.direction(foot).left();
+        double off = image.minus(foot.point()).dot(square);
+        double turn =
+            square.dx() * (p.y() + foot.point().y() - 2 * height)
+                + square.dy() * (p.x() - foot.point().x());
+        double shift = -2 * square.dx();
+        double weight = edge.length / stations;
+        tt += weight * turn * turn;
+        ts += weight * turn * shift;
+        ss += weight * shift * shift;
+        tr -= weight * turn * off;
+        sr -= weight * shift * off;
+      }
+    }
+    double det = tt * ss - ts * ts;
+    if (!(det > 1e-12 * tt * ss)) {
+      return new double[] {0, 0, height};
+    }
+    return new double[] {(tr * ss - sr * ts) / det, (sr * tt - tr * ts) / det, height};
+  }
+}

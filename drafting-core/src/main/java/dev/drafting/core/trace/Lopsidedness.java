@@ -1,0 +1,96 @@
+package dev.drafting.core.trace;
+
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.measure.LengthUnit;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * How far the left side of one edge of a whole tracing lies from its right side when the piece is
+ * folded along its best fold line, measured between the fitted edges and square to them.
+ *
+ * @since 0.1
+ */
+public final class Lopsidedness implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String edge;
+  private final Length largest;
+  private final Length rms;
+  private final Point where;
+
+  private Lopsidedness(String edge, Length largest, Length rms, Point where) {
+    this.edge = edge;
+    this.largest = largest;
+    this.rms = rms;
+    this.where = where;
+  }
+
+  static Lopsidedness of(String edge, Length largest, Length rms, Point where) {
+    return new Lopsidedness(edge, largest, rms, where);
+  }
+
+  Lopsidedness lowered(double by) {
+    return new Lopsidedness(edge, largest, rms, new Point(where.x(), where.y() - by));
+  }
+
+  /**
+   * The name of the edge.
+   *
+   * @return the name
+   */
+  public String edge() {
+    return edge;
+  }
+
+  /**
+   * The largest difference between the two sides.
+   *
+   * @return zero or more
+   */
+  public Length largest() {
+    return largest;
+  }
+
+  /**
+   * The root of the mean square of the differences.
+   *
+   * @return zero or more
+   */
+  public Length rms() {
+    return rms;
+  }
+
+  /**
+   * Where the difference is largest, in the frame of the trued piece.
+   *
+   * @return a point on the averaged edge
+   */
+  public Point where() {
+    return where;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Lopsidedness
+        && ((Lopsidedness) other).edge.equals(edge)
+        && ((Lopsidedness) other).largest.equals(largest)
+        && ((Lopsidedness) other).rms.equals(rms)
+        && ((Lopsidedness) other).where.equals(where);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(edge, largest, rms, where);
+  }
+
+  @Override
+  public String toString() {
+    return edge
+        + ": left and right differ by up to "
+        + largest.text(LengthUnit.MM)
+        + ", RMS "
+        + rms.text(LengthUnit.MM, 2);
+  }
+}

@@ -1,0 +1,13 @@
+package dev.drafting.core.trace;
+
+import dev.drafting.core.geometry.Transform;
+import java.util.List;
+
+/**
+ * The fitted edges of a half piece from the lower end of the fold round to its upper end.
+ *
+ * @param placement from the tracing to where the edges lie
+ * @param grounded whether the lower end of the fold belongs on y = 0
+ */
+record Outline(
+    String piece, List<FittedEdge> edges, Noise noise, Transform placement, boolean grounded) {}

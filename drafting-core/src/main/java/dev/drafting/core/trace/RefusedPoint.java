@@ -1,0 +1,75 @@
+package dev.drafting.core.trace;
+
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.measure.LengthUnit;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * A traced point that was taken for a slip of the pencil and left out.
+ *
+ * @since 0.1
+ */
+public final class RefusedPoint implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Point traced;
+  private final Point placed;
+  private final Length distance;
+
+  private RefusedPoint(Point traced, Point placed, Length distance) {
+    this.traced = traced;
+    this.placed = placed;
+    this.distance = distance;
+  }
+
+  static RefusedPoint of(Point traced, Point placed, Length distance) {
+    return new RefusedPoint(traced, placed, distance);
+  }
+
+  /**
+   * Where it was drawn, in the coordinates of the tracing.
+   *
+   * @return the point in millimetres
+   */
+  public Point traced() {
+    return traced;
+  }
+
+  /**
+   * Where it lies in the frame of the trued piece; on the left half at x below 0.
+   *
+   * @return the point in millimetres
+   */
+  public Point placed() {
+    return placed;
+  }
+
+  /**
+   * How far it stands off the edge that the other points make.
+   *
+   * @return more than zero
+   */
+  public Length distance() {
+    return distance;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof RefusedPoint
+        && ((RefusedPoint) other).traced.equals(traced)
+        && ((RefusedPoint) other).placed.equals(placed)
+        && ((RefusedPoint) other).distance.equals(distance);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(traced, placed, distance);
+  }
+
+  @Override
+  public String toString() {
+    return traced + ", " + distance.text(LengthUnit.MM) + " off";
+  }
+}

@@ -1,0 +1,127 @@
+package dev.drafting.core.trace;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Polyline;
+import java.io.Serializable;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One stroke of the pencil along one edge of a garment: its name and its points, in the order in
+ * which they were drawn. Either direction will do; a point drawn twice counts once.
+ *
+ * <pre>{@code
+ * TracedEdge.of("shoulder", List.of(new Point(95, 610), new Point(130, 596)));  // => shoulder, 2 points
+ * }</pre>
+ *
+ * @since 0.1
+ */
+public final class TracedEdge implements Serializable {
+  private static final long serialVersionUID = 1L;
+  private static final double FARTHEST_MM = 100_000;
+
+  private final String name;
+  private final Polyline points;
+
+  private TracedEdge(String name, Polyline points) {
+    this.name = name;
+    this.points = points;
+  }
+
+  /**
+   * A stroke through these points.
+   *
+   * @param name the edge's name in the maker's words: "neck", "side"
+   * @param points two or more different points in millimetres
+   * @return the traced edge
+   * @throws DraftingException if the name is blank, fewer than two different points are given, or a
+   *     point is over 100 m away
+   */
+  public static TracedEdge of(String name, List<Point> points) {
+    double[] xy = new double[2 * points.size()];
+    int at = 0;
+    for (Point point : points) {
+      xy[at++] = point.x();
+      xy[at++] = point.y();
+    }
+    return of(name, xy);
+  }
+
+  /**
+   * A stroke through the points of a polyline.
+   *
+   * @param name the edge's name
+   * @param points two or more different points in millimetres
+   * @return the traced edge
+   * @throws DraftingException as {@link #of(String, List)} does
+   */
+  public static TracedEdge of(String name, Polyline points) {
+    return of(name, points.toArray());
+  }
+
+  private static TracedEdge of(String name, double[] xy) {
+    if (name.isBlank()) {
+      throw DraftingException.of("a traced edge has no name")
+          .accepted("a name such as neck or side");
+    }
+    checkPoints(name, xy);
+    return new TracedEdge(name, Polyline.of(xy));
+  }
+
+  private static void checkPoints(String name, double[] xy) {
+    boolean differ = false;
+    for (int i = 0; i < xy.length; i++) {
+      if (Math.abs(xy[i]) > FARTHEST_MM) {
+        throw DraftingException.of("a point is over 100 m away")
+            .at(name)
+            .value(xy[i] + " mm")
+            .accepted("points within 100 m");
+      }
+      differ |= xy[i] != xy[i % 2];
+    }
+    if (!differ) {
+      int count = xy.length / 2;
+      String what =
+          count == 0
+              ? "a traced edge has no points"
+              : count == 1 ? "a traced edge has one point" : "the points of a traced edge coincide";
+      throw DraftingException.of(what).at(name).value(count).accepted("two points or more");
+    }
+  }
+
+  /**
+   * The name of the edge.
+   *
+   * @return the name as given
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * The points as drawn.
+   *
+   * @return the points in millimetres
+   */
+  public Polyline points() {
+    return points;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TracedEdge
+        && ((TracedEdge) other).name.equals(name)
+        && ((TracedEdge) other).points.equals(points);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, points);
+  }
+
+  @Override
+  public String toString() {
+    return name + ", " + points.size() + " points";
+  }
+}

@@ -1,0 +1,59 @@
+package dev.drafting.core.trace;
+
+import dev.drafting.core.pattern.Piece;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * A trued tracing: the piece, half on the fold, and the report of how it came about.
+ *
+ * @since 0.1
+ */
+public final class TruedPiece implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Piece piece;
+  private final TruingReport report;
+
+  TruedPiece(Piece piece, TruingReport report) {
+    this.piece = piece;
+    this.report = report;
+  }
+
+  /**
+   * The trued piece: the half at x above 0, its fold on x = 0, its edges counter-clockwise from the
+   * lower end of the fold, the fold last. Every edge but the fold is a raw edge until it is given a
+   * finish.
+   *
+   * @return the piece
+   */
+  public Piece piece() {
+    return piece;
+  }
+
+  /**
+   * What was seen, refused and averaged.
+   *
+   * @return the report
+   */
+  public TruingReport report() {
+    return report;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TruedPiece that
+        && piece.equals(that.piece)
+        && report.equals(that.report);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(piece, report);
+  }
+
+  @Override
+  public String toString() {
+    return report.toString();
+  }
+}

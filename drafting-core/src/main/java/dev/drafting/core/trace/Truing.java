@@ -1,0 +1,233 @@
+package dev.drafting.core.trace;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Length;
+import java.io.Serializable;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Tidies up a tracing: straight where the points say straight, elsewhere as few cubics as the
+ * wandering of the pencil allows, corners where neighbouring edges cross, square at the fold, and,
+ * for a whole piece, symmetrical about its best fold line.
+ *
+ * <p>How far the pencil wandered is judged from the points themselves, so exact points give exact
+ * edges and rough ones calm edges. An edge is straight unless a bow stands out of that wandering at
+ * one false alarm in a hundred. A few points well off an edge are a slip of the pencil: they are
+ * refused (Tukey's biweight) and reported.
+ *
+ * <pre>{@code
+ * Tracing pocket = Tracing.of("pocket", Extent.HALF_ON_FOLD, List.of(
+ *     TracedEdge.of("top", List.of(new Point(0, 120), new Point(60, 120))),
+ *     TracedEdge.of("side", List.of(new Point(61, 119), new Point(60, 0))),
+ *     TracedEdge.of("bottom", List.of(new Point(0, 0), new Point(59, 0)))));
+ * TruedPiece trued = Truing.of(pocket).result();
+ * trued.report().edge("top");  // => top: straight, 61 mm; 2 points, 0 refused, RMS 0 mm, largest 0 mm
+ * trued.piece().edge("fold").length();  // => 120 mm
+ * }</pre>
+ *
+ * @since 0.1
+ */
+public final class Truing implements Serializable {
+  private static final long serialVersionUID = 1L;
+  private static final Length FINEST = Length.mm(0.1);
+  private static final Length COARSEST = Length.mm(50);
+  private static final Length ROUGH = Length.mm(2);
+
+  private final Tracing tracing;
+  private final @Nullable Length smoothing;
+
+  @SuppressWarnings("serial") // always an unmodifiable map of the JDK
+  private final Map<String, Straightness> forms;
+
+  @SuppressWarnings("serial") // always an unmodifiable set of the JDK
+  private final Set<String> pointed;
+
+  private Truing(
+      Tracing tracing,
+      @Nullable Length smoothing,
+      Map<String, Straightness> forms,
+      Set<String> pointed) {
+    this.tracing = tracing;
+    this.smoothing = smoothing;
+    this.forms = Collections.unmodifiableMap(forms);
+    this.pointed = Collections.unmodifiableSet(pointed);
+  }
+
+  /**
+   * Truing with everything judged from the points.
+   *
+   * @param tracing what was traced
+   * @return the truing, ready for {@link #result()}
+   */
+  public static Truing of(Tracing tracing) {
+    return new Truing(
+        Objects.requireNonNull(tracing, "tracing"), null, new TreeMap<>(), new TreeSet<>());
+  }
+
+  /**
+   * Says how far the pencil wandered, instead of judging it from the points: waves and bows about
+   * this size are the hand's, not the garment's. More gives calmer edges of fewer cubics, less
+   * follows the points more closely.
+   *
+   * <p>Unless this is said, the wandering is estimated, and an edge along which it comes out above
+   * 2 mm is reported as rough.
+   *
+   * @param wandering 0.1 to 50 mm; half of the points lie within two thirds of it
+   * @return a truing with this setting
+   * @throws DraftingException if it is out of range
+   */
+  public Truing withSmoothing(Length wandering) {
+    if (wandering.compareTo(FINEST) < 0 || wandering.compareTo(COARSEST) > 0) {
+      throw DraftingException.of("smoothing is how far the pencil wandered")
+          .at("smoothing")
+          .value(wandering)
+          .accepted("0.1 to 50 mm");
+    }
+    return new Truing(tracing, wandering, forms, pointed);
+  }
+
+  /**
+   * Declares an edge straight, whatever its points say.
+   *
+   * @param edge the name of a traced edge
+   * @return a truing with this edge straight
+   * @throws DraftingException if no such edge was traced
+   */
+  public Truing withStraight(String edge) {
+    return withForm(edge, Straightness.STRAIGHT);
+  }
+
+  /**
+   * Declares an edge curved, even if its points could lie on a straight line.
+   *
+   * @param edge the name of a traced edge
+   * @return a truing with this edge curved
+   * @throws DraftingException if no such edge was traced
+   */
+  public Truing withCurved(String edge) {
+    return withForm(edge, Straightness.CURVED);
+  }
+
+  private Truing withForm(String edge, Straightness form) {
+    checkTraced(edge);
+    Map<String, Straightness> more = new TreeMap<>(forms);
+    more.put(edge, form);
+    return new Truing(tracing, smoothing, more, pointed);
+  }
+
+  /**
+   * Declares that an edge comes to a point at the fold, as a V neck or a pointed hem does, instead
+   * of crossing it squarely.
+   *
+   * @param edge the name of a traced edge that ends on the fold
+   * @return a truing with this point
+   * @throws DraftingException if no such edge was traced
+   */
+  public Truing withPointedCorner(String edge) {
+    checkTraced(edge);
+    Set<String> more = new TreeSet<>(pointed);
+    more.add(edge);
+    return new Truing(tracing, smoothing, forms, more);
+  }
+
+  private void checkTraced(String edge) {
+    if (tracing.edges().stream().noneMatch(traced -> traced.name().equals(edge))) {
+      throw DraftingException.of("no such edge was traced")
+          .at(tracing.piece())
+          .value(edge)
+          .accepted(
+              tracing.edges().stream()
+                  .map(TracedEdge::name)
+                  .distinct()
+                  .collect(Collectors.joining(", ")));
+    }
+  }
+
+  /**
+   * What is trued.
+   *
+   * @return the tracing
+   */
+  public Tracing tracing() {
+    return tracing;
+  }
+
+  /**
+   * How far the pencil wandered in the maker's own words.
+   *
+   * @return empty when it is judged from the points
+   */
+  public Optional<Length> smoothing() {
+    return Optional.ofNullable(smoothing);
+  }
+
+  /**
+   * Trues the tracing.
+   *
+   * @return the piece, half on the fold, and the report
+   * @throws DraftingException if the edges do not join up, a half does not end at the fold, or the
+   *     two sides of a whole piece do not answer to each other
+   */
+  public TruedPiece result() {
+    boolean whole = tracing.extent() == Extent.WHOLE;
+    return new Assembling(whole ? WholeOutline.of(this) : HalfOutline.of(this), roughness())
+        .result();
+  }
+
+  /** The noise of the whole tracing: as said, or as judged from its strokes. */
+  Noise noise(List<Stroke> strokes) {
+    return smoothing == null
+        ? Noise.of(strokes.stream().map(stroke -> stroke.samples).collect(Collectors.toList()))
+        : Noise.declared(smoothing.toMm());
+  }
+
+  /** What fits an edge that was drawn in these strokes. */
+  EdgeFitter fitter(String edge, Noise noise, List<Samples> strokes) {
+    Noise own = smoothing == null ? noise.orOwn(strokes) : noise;
+    return new EdgeFitter(own, forms.getOrDefault(edge, Straightness.JUDGED));
+  }
+
+  /** What is asked of an edge that starts or ends on the fold. */
+  Ends ends(String edge, boolean starts, boolean ends) {
+    End fold = isPointed(edge) ? End.POINTED_ON_FOLD : End.SQUARE_ON_FOLD;
+    return new Ends(starts ? fold : End.FREE, ends ? fold : End.FREE);
+  }
+
+  boolean isPointed(String edge) {
+    return pointed.contains(edge);
+  }
+
+  /** Beyond this an edge was traced roughly. */
+  private Length roughness() {
+    return smoothing == null ? ROUGH : smoothing.max(ROUGH);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Truing that
+        && tracing.equals(that.tracing)
+        && Objects.equals(smoothing, that.smoothing)
+        && forms.equals(that.forms)
+        && pointed.equals(that.pointed);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(tracing, smoothing, forms, pointed);
+  }
+
+  @Override
+  public String toString() {
+    String wandering = smoothing == null ? "judged from the points" : smoothing.toString();
+    return "Truing of " + tracing.piece() + ", smoothing " + wandering;
+  }
+}

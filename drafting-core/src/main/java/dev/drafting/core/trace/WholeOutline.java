@@ -1,0 +1,93 @@
+package dev.drafting.core.trace;
+
+import dev.drafting.core.geometry.Transform;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Fits the strokes of a whole piece, folds it along its best fold line and averages the halves. */
+final class WholeOutline {
+  private static final Ends FREE = new Ends(End.FREE, End.FREE);
+
+  private final Truing truing;
+  private final List<Stroke> loop;
+  private final FoldLine rough;
+  private final Noise noise;
+
+  private WholeOutline(Truing truing) {
+    this.truing = truing;
+    String piece = truing.tracing().piece();
+    List<Stroke> joined =
+        Joining.whole(
+            piece, truing.tracing().edges().stream().map(Stroke::of).collect(Collectors.toList()));
+    this.loop = splitAtPoints(joined, FoldLine.fromCorners(piece, joined));
+    this.rough = FoldLine.fromCorners(piece, loop);
+    this.noise = truing.noise(loop);
+  }
+
+  static Outline of(Truing truing) {
+    return new WholeOutline(truing).averaged();
+  }
+
+  /** A stroke that comes to a point on the fold is two edges. */
+  private List<Stroke> splitAtPoints(List<Stroke> joined, FoldLine fold) {
+    List<Stroke> parts = new ArrayList<>();
+    for (int i = 0; i < joined.size(); i++) {
+      Stroke stroke = joined.get(i);
+      boolean crosses = fold.opposite(i, joined.size()) == i;
+      if (crosses && truing.isPointed(stroke.name) && stroke.samples.size() > 2) {
+        parts.addAll(stroke.split(stroke.map(fold.frame).nearestToFold()));
+      } else {
+        parts.add(stroke);
+      }
+    }
+    return parts;
+  }
+
+  private Outline averaged() {
+    List<EdgeFit> fits = new ArrayList<>();
+    List<Extended> roughly = new ArrayList<>();
+    for (Stroke stroke : loop) {
+      Samples samples = stroke.map(rough.frame).samples;
+      EdgeFit fit = fitter(stroke.name).fit(samples, FREE);
+      fits.add(fit);
+      roughly.add(new Extended(fit.curve()));
+    }
+    FoldLine fold = rough.refined(roughly);
+    Transform rest = rough.frame.inverse().then(fold.frame);
+    List<EdgeFit> placed = new ArrayList<>();
+    List<Extended> edges = new ArrayList<>();
+    for (int i = 0; i < loop.size(); i++) {
+      placed.add(fits.get(i).placed(loop.get(i).map(fold.frame).samples));
+      edges.add(new Extended(roughly.get(i).edge.map(rest)));
+    }
+    List<String> names = loop.stream().map(stroke -> stroke.name).collect(Collectors.toList());
+    List<FittedEdge> half = fitted(new Halves(names, placed, edges, fold).averaged(), placed);
+    return new Outline(truing.tracing().piece(), half, noise, fold.frame, true);
+  }
+
+  private List<FittedEdge> fitted(List<Halves.Half> halves, List<EdgeFit> placed) {
+    List<FittedEdge> edges = new ArrayList<>();
+    for (int i = 0; i < halves.size(); i++) {
+      Halves.Half half = halves.get(i);
+      Ends ends = truing.ends(half.name, i == 0, i == halves.size() - 1);
+      EdgeFit fit = fitter(half.name).vetted().fit(half.samples, ends);
+      List<TracedSide> sides = new ArrayList<>();
+      for (int stroke : half.strokes) {
+        String side = half.strokes.size() == 1 ? "" : sides.isEmpty() ? "right " : "left ";
+        sides.add(new TracedSide(side, loop.get(stroke), placed.get(stroke)));
+      }
+      edges.add(new FittedEdge(half.name, ends, fit, sides, half.lopsidedness));
+    }
+    return edges;
+  }
+
+  private EdgeFitter fitter(String edge) {
+    List<Samples> own =
+        loop.stream()
+            .filter(stroke -> stroke.name.equals(edge))
+            .map(stroke -> stroke.samples)
+            .collect(Collectors.toList());
+    return truing.fitter(edge, noise, own);
+  }
+}

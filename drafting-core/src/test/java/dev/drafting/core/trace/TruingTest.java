@@ -1,0 +1,161 @@
+package dev.drafting.core.trace;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.drafting.core.geometry.Cubic;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Transform;
+import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Angle;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Edge;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TruingTest {
+  private static TruedPiece trued(Tracing tracing) {
+    return Truing.of(tracing).result();
+  }
+
+  @Test
+  void exactLinesAndCubicsComeBackExactly() {
+    for (double spacing : new double[] {4, 10, 20}) {
+      TruedPiece trued = trued(new Vest.Pencil(1, 0, spacing).half());
+      Vest.half()
+          .forEach(
+              (name, truth) -> {
+                Curve found = trued.piece().edge(name).curve();
+                assertEquals(1, found.segments().size(), name);
+                assertEquals(truth.start().x(), found.start().x(), 1e-6, name);
+                assertEquals(truth.start().y(), found.start().y(), 1e-6, name);
+                assertTrue(Vest.rms(found, truth) < 1e-6, name + " at " + spacing);
+                assertEquals(truth.length().toMm(), found.length().toMm(), 1e-6, name);
+              });
+      assertTrue(trued.report().findings().isEmpty());
+    }
+  }
+
+  @Test
+  void straightEdgesBecomeLinesAndCurvedOnesCubics() {
+    TruingReport report = trued(new Vest.Pencil(7, 1.2, 10).half()).report();
+    assertTrue(report.edge("side").isStraight());
+    assertTrue(report.edge("shoulder").isStraight());
+    for (String name : List.of("hem", "armhole", "neck")) {
+      assertFalse(report.edge(name).isStraight(), name);
+      assertEquals(1, report.edge(name).cubics(), name);
+    }
+  }
+
+  @Test
+  void edgesKeepTheirNamesInTheOrderOfTheOutlineWithTheFoldLast() {
+    TruedPiece trued = trued(Vest.shuffled(new Vest.Pencil(3, 1, 10).half(), 5));
+    assertEquals(
+        List.of("hem", "side", "armhole", "shoulder", "neck", "fold"),
+        trued.piece().edges().stream().map(Edge::name).toList());
+    assertTrue(trued.piece().isOnFold());
+    assertEquals(Vest.EDGES, trued.report().edges().stream().map(EdgeReport::edge).toList());
+  }
+
+  @Test
+  void theOutlineClosesToTheLastBit() {
+    for (Tracing tracing : both(11, 1.5)) {
+      List<Edge> edges = trued(tracing).piece().edges();
+      for (int i = 0; i < edges.size(); i++) {
+        Edge next = edges.get((i + 1) % edges.size());
+        assertEquals(edges.get(i).curve().end(), next.curve().start());
+      }
+    }
+  }
+
+  @Test
+  void neckAndHemAreSquareAtTheFoldToTheLastBit() {
+    for (Tracing tracing : both(12, 2)) {
+      TruedPiece trued = trued(tracing);
+      Cubic hem = (Cubic) trued.piece().edge("hem").curve().segments().get(0);
+      assertEquals(0, hem.start().x());
+      assertEquals(hem.start().y(), hem.control1().y());
+      assertTrue(hem.control1().x() > 0);
+      List<?> neck = trued.piece().edge("neck").curve().segments();
+      Cubic last = (Cubic) neck.get(neck.size() - 1);
+      assertEquals(0, last.end().x());
+      assertEquals(last.end().y(), last.control2().y());
+      assertTrue(last.control2().x() > 0);
+    }
+  }
+
+  private static List<Tracing> both(long seed, double wander) {
+    Vest.Pencil pencil = new Vest.Pencil(seed, wander, 10);
+    Transform lying =
+        Transform.rotation(new Point(40, 90), Angle.degrees(17))
+            .then(Transform.translation(new Vector(300, 800)));
+    return List.of(pencil.half(), pencil.whole(lying));
+  }
+
+  @Test
+  void aStraightHemIsLevel() {
+    List<Point> hem = List.of(new Point(1, 0.5), new Point(60, -0.7), new Point(121, 0.2));
+    Tracing tracing =
+        Tracing.of(
+            "pocket",
+            Extent.HALF_ON_FOLD,
+            List.of(
+                TracedEdge.of("hem", hem),
+                TracedEdge.of("side", List.of(new Point(120, 1), new Point(118, 200))),
+                TracedEdge.of("top", List.of(new Point(119, 201), new Point(0, 200)))));
+    TruedPiece trued = Truing.of(tracing).withStraight("hem").withStraight("top").result();
+    Curve level = trued.piece().edge("hem").curve();
+    assertEquals(level.start().y(), level.end().y());
+    assertEquals(0, level.start().y(), 1e-12);
+  }
+
+  @Test
+  void theMakerMaySayWhatIsStraightAndWhatIsCurved() {
+    Tracing tracing = new Vest.Pencil(4, 1, 10).half();
+    assertTrue(
+        Truing.of(tracing).withStraight("armhole").result().report().edge("armhole").isStraight());
+    assertFalse(Truing.of(tracing).withCurved("side").result().report().edge("side").isStraight());
+  }
+
+  @Test
+  void aSlipOfThePencilIsRefusedAndItsPlaceReported() {
+    Vest.Pencil pencil = new Vest.Pencil(21, 1, 8);
+    List<TracedEdge> edges = new ArrayList<>();
+    List<Point> slipped = new ArrayList<>();
+    Vest.half()
+        .forEach(
+            (name, curve) -> {
+              List<Point> points = pencil.trace(curve);
+              if (name.equals("armhole")) {
+                for (int i = 12; i < 15; i++) {
+                  points.set(i, points.get(i).plus(new Vector(12, 0)));
+                  slipped.add(points.get(i));
+                }
+              }
+              edges.add(TracedEdge.of(name, points));
+            });
+    TruedPiece trued = trued(Tracing.of("front", Extent.HALF_ON_FOLD, edges));
+    EdgeReport armhole = trued.report().edge("armhole");
+    assertEquals(slipped, armhole.refused().stream().map(RefusedPoint::traced).toList());
+    armhole.refused().forEach(point -> assertEquals(12, point.distance().toMm(), 3.5));
+    assertEquals(1, trued.report().findings().size());
+    assertEquals("trace.slip", trued.report().findings().get(0).id());
+    assertTrue(Vest.rms(trued.piece().edge("armhole").curve(), Vest.edge("armhole")) < 0.75);
+  }
+
+  @Test
+  void smoothingAsSaidReplacesTheEstimate() {
+    Tracing tracing = new Vest.Pencil(9, 0.5, 8).half();
+    TruingReport calm = Truing.of(tracing).withSmoothing(Length.mm(10)).result().report();
+    TruingReport close = Truing.of(tracing).withSmoothing(Length.mm(0.1)).result().report();
+    assertEquals(Length.mm(10), calm.noise());
+    for (String name : Vest.EDGES) {
+      assertTrue(calm.edge(name).cubics() <= close.edge(name).cubics(), name);
+      assertTrue(calm.edge(name).rms().compareTo(close.edge(name).rms()) >= 0, name);
+    }
+    assertTrue(close.edge("neck").cubics() > 1);
+  }
+}
