@@ -9,7 +9,7 @@ package dev.drafting.core.geometry;
 final class CubicDistance {
   private static final double[] BINOMIAL3 = {1, 3, 3, 1};
   private static final double[] BINOMIAL6 = {1, 6, 15, 20, 15, 6, 1};
-  private static final int DEEPEST = 45;
+  private static final int DEEPEST = 30;
   private static final int MOST_STEPS = 60;
 
   private final Cubic cubic;
@@ -65,13 +65,15 @@ final class CubicDistance {
 
   private void search(double[] part, double from, double to, int deeper) {
     double least = part[0];
+    double most = part[0];
     for (double coefficient : part) {
       least = Math.min(least, coefficient);
+      most = Math.max(most, coefficient);
     }
     if (least > best * best + noise) {
       return;
     }
-    if (isConvex(part) || deeper == 0) {
+    if (isConvex(part) || most - least <= noise || deeper == 0) {
       offer(leastBetween(from, to));
       return;
     }

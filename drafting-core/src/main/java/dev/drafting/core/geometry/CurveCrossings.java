@@ -11,28 +11,35 @@ final class CurveCrossings {
   private static final double NEXT_TO = 1e-5;
 
   private static final double SAME = 1e-7;
+  private static final double SAME_PLACE = 1e-6;
   private static final double SAME_WHERE_TOUCHING = 1e-3;
 
   private final Curve curve;
   private final Curve other;
   private final List<Place> places = new ArrayList<>();
 
-  private CurveCrossings(Curve curve, Curve other) {
+  private final boolean within;
+
+  private CurveCrossings(Curve curve, Curve other, boolean within) {
     this.curve = curve;
     this.other = other;
+    this.within = within;
   }
 
-  /** A meeting with its lengths along both curves and how far apart equal ones may seem. */
-  private record Place(Point point, double along, double alongOther, double blur) {}
+  /**
+   * A meeting: how far apart its two points are, its lengths along both curves, and how far apart
+   * equal ones may seem. Just before a closed curve closes the length is negative.
+   */
+  private record Place(Point point, double gap, double along, double alongOther, double blur) {}
 
   static List<Crossing> between(Curve curve, Curve other) {
-    CurveCrossings crossings = new CurveCrossings(curve, other);
+    CurveCrossings crossings = new CurveCrossings(curve, other, false);
     curve.tree().pairs(other.tree(), SegmentCrossings.MEET, crossings::meet);
     return crossings.inOrder();
   }
 
   static List<Crossing> within(Curve curve) {
-    CurveCrossings crossings = new CurveCrossings(curve, curve);
+    CurveCrossings crossings = new CurveCrossings(curve, curve, true);
     curve.tree().pairsWithin(SegmentCrossings.MEET, crossings::meetInside);
     for (int i = 0; i < curve.segments().size(); i++) {
       if (curve.segments().get(i) instanceof Cubic cubic) {
@@ -70,7 +77,7 @@ final class CurveCrossings {
   }
 
   private static Place swapped(Place place) {
-    return new Place(place.point, place.alongOther, place.along, place.blur);
+    return new Place(place.point, place.gap, place.alongOther, place.along, place.blur);
   }
 
   private Place place(int segment, int there, SegmentCrossings.Meeting meeting) {
@@ -79,44 +86,63 @@ final class CurveCrossings {
     Vector direction = first.directionAt(meeting.s());
     double sine = Math.abs(direction.cross(second.directionAt(meeting.t())));
     double blur = Math.min(SAME_WHERE_TOUCHING, SAME / Math.max(sine, 1e-9));
+    Point point = first.pointAt(meeting.s());
     return new Place(
-        first.pointAt(meeting.s()),
-        along(curve, segment, meeting.s()),
-        along(other, there, meeting.t()),
+        point,
+        point.gap(second.pointAt(meeting.t())),
+        fromStart(curve, curve.alongAt(segment, meeting.s())),
+        fromStart(other, other.alongAt(there, meeting.t())),
         blur);
   }
 
-  /** The closing point of a closed curve is at its start, not at its end. */
-  private static double along(Curve curve, int segment, double t) {
-    double along = curve.alongAt(segment, t);
-    return curve.isClosed() && curve.total() - along <= SAME ? 0 : along;
+  private static double fromStart(Curve curve, double along) {
+    boolean closing = curve.isClosed() && curve.total() - along <= SAME_WHERE_TOUCHING;
+    return closing ? along - curve.total() : along;
+  }
+
+  private static Length onCurve(Curve curve, double fromStart) {
+    if (fromStart >= 0) {
+      return Length.mm(fromStart);
+    }
+    return fromStart >= -SAME_PLACE ? Length.ZERO : Length.mm(fromStart + curve.total());
   }
 
   private List<Crossing> inOrder() {
     places.sort(Comparator.comparingDouble(Place::along).thenComparingDouble(Place::alongOther));
     List<Place> kept = new ArrayList<>();
     for (Place place : places) {
-      if (!isKnown(kept, place)) {
+      int known = indexOf(kept, place);
+      if (known < 0) {
         kept.add(place);
+      } else if (place.gap < kept.get(known).gap) {
+        kept.set(known, place);
       }
     }
     return kept.stream()
-        .map(p -> new Crossing(p.point, Length.mm(p.along), Length.mm(p.alongOther)))
+        .map(this::crossing)
+        .sorted(Comparator.comparing(Crossing::along).thenComparing(Crossing::alongOther))
         .toList();
   }
 
-  private static boolean isKnown(List<Place> kept, Place place) {
+  private static int indexOf(List<Place> kept, Place place) {
     for (int i = kept.size() - 1; i >= 0; i--) {
       Place before = kept.get(i);
       double apart = place.along - before.along;
-      double blur = Math.min(place.blur, before.blur);
-      if (apart > SAME_WHERE_TOUCHING) {
-        return false;
+      if (apart > 2 * SAME_WHERE_TOUCHING) {
+        return -1;
       }
+      double blur = Math.min(place.blur, before.blur);
       if (apart <= blur && Math.abs(place.alongOther - before.alongOther) <= blur) {
-        return true;
+        return i;
       }
     }
-    return false;
+    return -1;
+  }
+
+  private Crossing crossing(Place place) {
+    Length along = onCurve(curve, place.along);
+    Length alongOther = onCurve(other, place.alongOther);
+    boolean inOrder = !within || along.compareTo(alongOther) <= 0;
+    return new Crossing(place.point, inOrder ? along : alongOther, inOrder ? alongOther : along);
   }
 }
