@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -71,6 +72,19 @@ public final class FlatWindow implements Serializable {
           .accepted("less than " + Wording.fine(joinLine.dividedBy(turning.toRadians())));
     }
     return between(joinLine.minus(lost), joinLine.minus(lost.dividedBy(2)), tension);
+  }
+
+  /**
+   * The window round an opening of a drafted garment, measured on its outline.
+   *
+   * @param opening the opening
+   * @param finish the band or binding that it gets
+   * @param tension the share by which the strip may be stretched at its finished edge
+   * @return the window
+   */
+  static FlatWindow of(Opening opening, BandFinish finish, double tension) {
+    Length middle = opening.lengthAt(finish.joinDistance().dividedBy(2));
+    return between(opening.length(), middle, tension);
   }
 
   private static FlatWindow between(Length finishedEdge, Length middle, double tension) {

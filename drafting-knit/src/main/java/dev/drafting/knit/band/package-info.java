@@ -2,9 +2,13 @@
  * Bands and bindings of knits: how they finish an edge, how long and wide their strips are cut, and
  * whether they will lie flat.
  *
- * <p>{@link dev.drafting.knit.band.FoldedBand} and {@link dev.drafting.knit.band.WrappedBinding}
- * are the finishes, {@link dev.drafting.knit.band.StripRule} says how long a strip is made, and
- * {@link dev.drafting.knit.band.FlatWindow} which lengths lie flat. Open {@code FoldedBand} first.
+ * <p>In come a finish ({@link dev.drafting.knit.band.FoldedBand}, {@link
+ * dev.drafting.knit.band.WrappedBinding}), the {@link dev.drafting.core.assembly.Opening} that it
+ * goes round, the strip's {@link dev.drafting.knit.fabric.Fabric} and a {@link
+ * dev.drafting.knit.band.StripRule}; out comes a {@link dev.drafting.knit.band.Strip} with its
+ * sizes, marks, outcome and findings. With a tape measure alone open {@link
+ * dev.drafting.knit.band.FlatWindow}; for the way over the head {@link
+ * dev.drafting.knit.band.HeadOpening}. Otherwise open {@code Strip} first.
  *
  * <p>Distances are signed, outward from the finished edge positive. Shares are numbers, 0.1 for 10
  * %. Nulls are refused; all values may be shared between threads.

@@ -9,8 +9,8 @@ import java.util.OptionalInt;
  * say whether a garment meets them.
  *
  * <pre>{@code
- * Cautions.of(OptionalInt.empty()).get(0).topic();  // => Blades
- * Cautions.of(OptionalInt.of(2)).size() > Cautions.of(OptionalInt.of(40)).size();  // => true
+ * Cautions.of(java.util.OptionalInt.empty()).get(0).topic();  // => Blades
+ * Cautions.of(java.util.OptionalInt.of(2)).size() > Cautions.of(java.util.OptionalInt.of(40)).size();  // => true
  * }</pre>
  *
  * @since 0.1

@@ -1,5 +1,6 @@
 /**
- * What to beware of in making up: {@link dev.drafting.knit.sewing.Cautions}.
+ * What to do next: the {@link dev.drafting.knit.sewing.OrderOfWork} of a garment step by step, and
+ * the {@link dev.drafting.knit.sewing.Cautions} that go with it. Open {@code OrderOfWork} first.
  *
  * <p>Nulls are refused; all values may be shared between threads.
  */

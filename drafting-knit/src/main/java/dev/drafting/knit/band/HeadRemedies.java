@@ -1,0 +1,168 @@
+package dev.drafting.knit.band;
+
+import dev.drafting.core.finding.Finding;
+import dev.drafting.core.finding.Place;
+import dev.drafting.core.finding.Remedy;
+import dev.drafting.core.measure.Length;
+import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.wording.Wording;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Why an opening does not go over the head, and what to do about it, first things first. */
+final class HeadRemedies {
+  /** What the stretchiest ribs give on the gauge. */
+  private static final double MOST_STRETCH = 1.5;
+
+  /** Narrower than this a band can hardly be sewn. */
+  private static final double NARROWEST_MM = 6;
+
+  private final HeadOpening check;
+
+  private HeadRemedies(HeadOpening check) {
+    this.check = check;
+  }
+
+  static Finding finding(HeadOpening check) {
+    HeadRemedies remedies = new HeadRemedies(check);
+    Finding finding =
+        Finding.problem("head.too-small", Place.opening(check.opening().name()), remedies.reason());
+    for (Remedy remedy : remedies.inOrder()) {
+      finding = finding.withRemedy(remedy);
+    }
+    return finding;
+  }
+
+  private String reason() {
+    return "The "
+        + check.opening().name()
+        + " stretches to "
+        + Wording.amount(check.stretchedOpening())
+        + " and the head needs "
+        + Wording.amount(check.needed())
+        + " ("
+        + Wording.amount(check.head())
+        + " and "
+        + Wording.amount(check.clearance())
+        + " to spare): it will not go over the head. What holds it is "
+        + (check.limit() == HeadOpening.Limit.STRIP ? "the " + noun() : "the garment's own edge")
+        + ".";
+  }
+
+  private String noun() {
+    return check.strip().map(strip -> strip.finish().noun()).orElse("edge");
+  }
+
+  private Iterable<Remedy> inOrder() {
+    Stream<Optional<Remedy>> computed =
+        bodyIsWideEnough()
+            ? Stream.of(lowerNeck(), longerLoop(), narrowerBand(), stretchierStrip())
+            : Stream.of(lowerNeck(), stretchierBody());
+    Remedy shoulder =
+        Remedy.of("Leave one shoulder open and close it with a placket or snaps.")
+            .with("opening.at", "shoulder");
+    return Stream.concat(computed.flatMap(Optional::stream), Stream.of(shoulder)).toList();
+  }
+
+  private boolean bodyIsWideEnough() {
+    Length stretched = check.bodyEdge().times(1 + check.body().usableStretch());
+    return stretched.compareTo(check.needed()) >= 0;
+  }
+
+  /** The loop that reaches over the head. */
+  private Length neededLoop(Strip strip) {
+    return check.needed().dividedBy(1 + strip.fabric().usableStretch());
+  }
+
+  /** The strip grows with its edge; the garment's own edge grows by the same length. */
+  private Optional<Remedy> lowerNeck() {
+    Length edge = check.opening().length();
+    Length wantedForBody =
+        check.needed().dividedBy(1 + check.body().usableStretch()).minus(check.bodyEdge());
+    Length wantedForStrip =
+        check
+            .strip()
+            .map(strip -> edge.times(neededLoop(strip).ratioTo(strip.loop()) - 1))
+            .orElse(Length.ZERO);
+    return NeckLowering.by(check.opening(), wantedForBody.max(wantedForStrip))
+        .map(
+            drop ->
+                Remedy.of(
+                        "Lower the front neck by "
+                            + Wording.amount(drop)
+                            + check.strip().map(s -> " and cut the " + noun() + " to it").orElse("")
+                            + ".")
+                    .with("neck.lower-by", drop.toString()));
+  }
+
+  private Optional<Remedy> longerLoop() {
+    return check
+        .strip()
+        .filter(strip -> neededLoop(strip).compareTo(strip.window().longest()) <= 0)
+        .map(
+            strip -> {
+              Length shortest = neededLoop(strip).max(strip.window().shortest());
+              Length longest = strip.window().longest();
+              return Remedy.of(
+                      "Cut the "
+                          + noun()
+                          + " "
+                          + Wording.range(strip.cutLength(shortest), strip.cutLength(longest))
+                          + " long: it still lies flat.")
+                  .with("strip.loop", shortest.plus(longest).dividedBy(2).toString());
+            });
+  }
+
+  /** At the same seam a narrower band has a longer fold, and so a longer loop in mid-window. */
+  private Optional<Remedy> narrowerBand() {
+    double turning = check.opening().turning().toRadians();
+    if (check.strip().isEmpty() || turning <= 0) {
+      return Optional.empty();
+    }
+    Strip strip = check.strip().get();
+    Length spare = strip.joinLine().minus(neededLoop(strip));
+    double width = Math.floor(spare.toMm() / (0.75 * turning));
+    if (width < NARROWEST_MM || width >= strip.finish().showing().toMm()) {
+      return Optional.empty();
+    }
+    Length narrower = Length.mm(width);
+    return Optional.of(
+        Remedy.of(
+                "Leave the seam where it is and let the "
+                    + noun()
+                    + " show "
+                    + Wording.amount(narrower)
+                    + " instead of "
+                    + Wording.amount(strip.finish().showing())
+                    + "; cut it anew.")
+            .with("band.showing", narrower.toString()));
+  }
+
+  private Optional<Remedy> stretchierStrip() {
+    return check
+        .strip()
+        .map(strip -> Fabric.stretchForUse(check.needed().ratioTo(strip.loop()) - 1))
+        .filter(stretch -> stretch <= MOST_STRETCH)
+        .map(
+            stretch ->
+                Remedy.of(
+                        "Cut the "
+                            + noun()
+                            + " from a rib that stretches "
+                            + Wording.percent(stretch)
+                            + " or more.")
+                    .with("strip.stretch", String.valueOf(stretch)));
+  }
+
+  private Optional<Remedy> stretchierBody() {
+    double stretch = Fabric.stretchForUse(check.needed().ratioTo(check.bodyEdge()) - 1);
+    return stretch > MOST_STRETCH
+        ? Optional.empty()
+        : Optional.of(
+            Remedy.of(
+                    "Make the garment of a cloth that stretches "
+                        + Wording.percent(stretch)
+                        + " or more.")
+                .with("body.stretch", String.valueOf(stretch)));
+  }
+}

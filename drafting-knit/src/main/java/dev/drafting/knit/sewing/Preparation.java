@@ -1,0 +1,106 @@
+package dev.drafting.knit.sewing;
+
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
+import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.fabric.Structure;
+import dev.drafting.knit.wording.Wording;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What comes before the first seam (common practice, no source). */
+final class Preparation {
+  private Preparation() {}
+
+  static List<Step> steps(Pattern pattern, List<Strip> strips, Collection<Fabric> fabrics) {
+    List<Step> steps = new ArrayList<>();
+    steps.add(
+        Step.of(
+            "Prewash",
+            "Wash and dry " + names(fabrics) + " as the garment will be washed and dried."));
+    steps.add(
+        Step.of(
+            "Let the cloth rest",
+            "Lay it flat for 12 to 24 hours with nothing hanging over the table's edge."));
+    steps.add(Step.of("Test the stretch", stretchTest(fabrics)));
+    steps.add(
+        Step.of(
+            "Print and check the square",
+            "Print the first sheet alone, at true size, and measure its squares: 100 mm and 4 in,"
+                + " to half a millimetre. Only then print the rest and join the sheets."));
+    steps.add(Step.of("Cut", cutting(pattern, strips, fabrics)).withCaution(Cautions.BLADES));
+    steps.add(Step.of("Mark", marking(strips)).withCaution(Cautions.PINS));
+    steps.add(
+        Step.of(
+                "Sew a scrap",
+                "Sew a seam, a piece of strip and a hem on scraps of the same cloth, pull them as"
+                    + " far as they will be pulled in wear, and press them. Go on when no stitch"
+                    + " breaks and nothing waves.")
+            .withCaution(Cautions.IRON));
+    return steps;
+  }
+
+  private static String names(Collection<Fabric> fabrics) {
+    return fabrics.stream().map(Fabric::name).distinct().collect(Collectors.joining(" and "));
+  }
+
+  private static String stretchTest(Collection<Fabric> fabrics) {
+    String counted =
+        fabrics.stream()
+            .distinct()
+            .map(fabric -> fabric.name() + " " + Wording.percent(fabric.stretchAcross()))
+            .collect(Collectors.joining(", "));
+    return "Fold the cloth across, pin 10 cm in its middle, pull as far as it goes easily, let go."
+        + " This plan counts on "
+        + counted
+        + " across. If yours differs by more than 5 in the hundred, or does not come back, put your"
+        + " reading in and draft again.";
+  }
+
+  private static String cutting(Pattern pattern, List<Strip> strips, Collection<Fabric> fabrics) {
+    String pieces =
+        pattern.pieces().stream()
+            .map(piece -> piece.name() + " (" + cutting(piece) + ")")
+            .collect(Collectors.joining(", "));
+    String text =
+        "Lay all pieces the same way up, their grain along the cloth, so that the greatest stretch"
+            + " goes round the body. Cut "
+            + pieces
+            + ".";
+    if (!strips.isEmpty()) {
+      text += " Cut the strips along the greatest stretch: " + sizes(strips) + ".";
+    }
+    if (fabrics.stream().map(Fabric::structure).anyMatch(Structure::curls)) {
+      text += " Single jersey curls at its cut edges: weight them.";
+    }
+    return text;
+  }
+
+  private static String cutting(Piece piece) {
+    return piece.cutting().describe();
+  }
+
+  private static String sizes(List<Strip> strips) {
+    return strips.stream()
+        .map(
+            strip ->
+                strip.name()
+                    + " "
+                    + Wording.amount(strip.cutLength())
+                    + " by "
+                    + Wording.fine(strip.cutWidth()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String marking(List<Strip> strips) {
+    String pieces = "Transfer the notches and the centre front and back.";
+    return strips.isEmpty()
+        ? pieces
+        : pieces
+            + " Mark each strip in four equal lengths between its two ends' allowances, and each"
+            + " opening in four equal lengths along its seam.";
+  }
+}
