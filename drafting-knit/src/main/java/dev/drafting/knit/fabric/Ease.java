@@ -20,7 +20,7 @@ import java.util.Objects;
  * <pre>{@code
  * Ease ease = Ease.of(Length.cm(98), Length.cm(92));
  * ease;  // => 92 cm on 98 cm: ease -6.1 %, stretched 6.5 %
- * ease.shareOfStretch(Fabric.of("jersey", Structure.JERSEY, 0.30));  // => 0.2173913043478264
+ * Wording.percent(ease.shareOfStretch(Fabric.of("jersey", Structure.JERSEY, 0.30)));  // => 21.7 %
  * }</pre>
  *
  * @since 0.1
