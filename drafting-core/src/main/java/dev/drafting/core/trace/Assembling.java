@@ -53,12 +53,14 @@ final class Assembling {
 
   private List<Point> corners() {
     List<FittedEdge> edges = outline.edges();
+    FittedEdge first = edges.get(0);
+    FittedEdge last = edges.get(edges.size() - 1);
     List<Point> corners = new ArrayList<>();
-    corners.add(edges.get(0).fit().curve().start());
+    corners.add(outline.folded() ? first.fit().curve().start() : Corners.between(last, first));
     for (int i = 1; i < edges.size(); i++) {
       corners.add(Corners.between(edges.get(i - 1), edges.get(i)));
     }
-    corners.add(edges.get(edges.size() - 1).fit().curve().end());
+    corners.add(outline.folded() ? last.fit().curve().end() : corners.get(0));
     return corners;
   }
 
@@ -67,6 +69,11 @@ final class Assembling {
     for (int i = 0; i < curves.size(); i++) {
       edges.add(Edge.of(outline.edges().get(i).name(), curves.get(i)));
     }
+    return outline.folded() ? onFold(curves, edges) : Piece.of(outline.piece(), edges);
+  }
+
+  private Piece onFold(List<Curve> curves, List<Edge> open) {
+    List<Edge> edges = new ArrayList<>(open);
     Point top = curves.get(curves.size() - 1).end();
     Point bottom = curves.get(0).start();
     if (!(top.y() > bottom.y())) {

@@ -24,6 +24,6 @@ final class HalfOutline {
       TracedSide side = new TracedSide("", stroke, fit);
       edges.add(new FittedEdge(stroke.name, ends, fit, List.of(side), null));
     }
-    return new Outline(piece, edges, noise, Transform.identity(), false);
+    return new Outline(piece, edges, noise, Transform.identity(), true, false);
   }
 }

@@ -150,7 +150,12 @@ public final class Tracing implements Serializable {
             .map(edge -> edge.name() + " " + edge.points().size() + " points")
             .collect(Collectors.joining(", "));
     String more = edges.size() > MOST_SHOWN ? ", and more" : "";
-    String much = extent == Extent.WHOLE ? "whole" : "half on the fold";
+    String much =
+        switch (extent) {
+          case HALF_ON_FOLD -> "half on the fold";
+          case WHOLE -> "whole";
+          case AS_IT_LIES -> "as it lies";
+        };
     return piece + ", " + much + ": " + strokes + more;
   }
 }

@@ -5,7 +5,7 @@ import java.io.Serializable;
 import java.util.Objects;
 
 /**
- * A trued tracing: the piece, half on the fold, and the report of how it came about.
+ * A trued tracing: the piece, half on the fold or as it lies, and the report of how it came about.
  *
  * @since 0.1
  */
@@ -22,8 +22,8 @@ public final class TruedPiece implements Serializable {
 
   /**
    * The trued piece: the half at x above 0, its fold on x = 0, its edges counter-clockwise from the
-   * lower end of the fold, the fold last. Every edge but the fold is a raw edge until it is given a
-   * finish.
+   * lower end of the fold, the fold last. A piece traced as it lies stays where it lies and has no
+   * fold. Every edge but the fold is a raw edge until it is given a finish.
    *
    * @return the piece
    */

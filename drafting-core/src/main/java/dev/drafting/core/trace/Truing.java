@@ -178,9 +178,15 @@ public final class Truing implements Serializable {
    *     two sides of a whole piece do not answer to each other
    */
   public TruedPiece result() {
-    boolean whole = tracing.extent() == Extent.WHOLE;
-    return new Assembling(whole ? WholeOutline.of(this) : HalfOutline.of(this), roughness())
-        .result();
+    return new Assembling(outline(), roughness()).result();
+  }
+
+  private Outline outline() {
+    return switch (tracing.extent()) {
+      case HALF_ON_FOLD -> HalfOutline.of(this);
+      case WHOLE -> WholeOutline.of(this);
+      case AS_IT_LIES -> LyingOutline.of(this);
+    };
   }
 
   /** The noise of the whole tracing: as said, or as judged from its strokes. */

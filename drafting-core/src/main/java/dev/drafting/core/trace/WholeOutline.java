@@ -63,7 +63,7 @@ final class WholeOutline {
     }
     List<String> names = loop.stream().map(stroke -> stroke.name).collect(Collectors.toList());
     List<FittedEdge> half = fitted(new Halves(names, placed, edges, fold).averaged(), placed);
-    return new Outline(truing.tracing().piece(), half, noise, fold.frame, true);
+    return new Outline(truing.tracing().piece(), half, noise, fold.frame, true, true);
   }
 
   private List<FittedEdge> fitted(List<Halves.Half> halves, List<EdgeFit> placed) {
