@@ -175,6 +175,9 @@ public final class Arc implements Segment {
   }
 
   private Vector spokeAt(double t) {
+    if (t == 1) {
+      return end.minus(centre);
+    }
     double cos = Math.cos(sweep * t);
     double sin = Math.sin(sweep * t);
     double x = start.x() - centre.x();

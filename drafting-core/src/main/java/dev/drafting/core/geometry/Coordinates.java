@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 /** Coordinates at the door: checked when they come in, rounded to 1e-9 mm when they are printed. */
 final class Coordinates {
   private static final int DECIMALS = 9;
+  private static final double FAR = 1e12;
 
   private Coordinates() {}
 
@@ -32,12 +33,11 @@ final class Coordinates {
   }
 
   static String text(double value, int decimals) {
-    BigDecimal number = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
-    if (number.signum() == 0) {
-      return "0";
+    if (Math.abs(value) >= FAR) {
+      return String.valueOf(value);
     }
-    BigDecimal plain = number.stripTrailingZeros();
-    return plain.precision() > 25 ? String.valueOf(value) : plain.toPlainString();
+    BigDecimal number = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
   }
 
   static String pair(double x, double y) {

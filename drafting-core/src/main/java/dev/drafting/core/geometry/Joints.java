@@ -3,7 +3,6 @@ package dev.drafting.core.geometry;
 import dev.drafting.core.finding.DraftingException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 
 /** Makes segments meet exactly, or says where they do not. */
 final class Joints {
@@ -18,28 +17,24 @@ final class Joints {
           .value(segments.size())
           .accepted("a million at most");
     }
+    if (segments.isEmpty()) {
+      throw DraftingException.of("a curve has no segments").accepted("one or more");
+    }
     List<Segment> joined = new ArrayList<>(segments.size());
-    Point wanted = null;
-    Point end = null;
+    Point wanted = segments.get(0).start();
+    Point end = wanted;
     for (int i = 0; i < segments.size(); i++) {
-      Segment segment = Objects.requireNonNull(segments.get(i), "segment");
-      if (wanted != null && end != null) {
-        meet(wanted, segment.start(), i);
-        wanted = segment.end();
-        segment = withEnds(segment, end, segment.end());
-      } else {
-        wanted = segment.end();
-      }
+      meet(wanted, segments.get(i).start(), i);
+      wanted = segments.get(i).end();
+      Segment segment = withEnds(segments.get(i), end, wanted);
       if (!isPoint(segment)) {
         joined.add(segment);
-        end = segment.end();
-      } else if (end == null) {
-        wanted = null;
+        end = wanted;
       }
     }
     if (joined.isEmpty()) {
       throw DraftingException.of("a curve has no length")
-          .value(segments.isEmpty() ? "no segments" : segments.get(0))
+          .value(segments.get(0))
           .accepted("at least one segment that is longer than 1e-9 mm");
     }
     close(joined);

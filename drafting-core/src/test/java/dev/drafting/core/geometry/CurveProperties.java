@@ -63,7 +63,28 @@ class CurveProperties {
         parts.get(0).turning().toRadians()
             + arrival.turnInRadians(departure)
             + parts.get(1).turning().toRadians();
+    if (curve.isClosed()) {
+      sum += last(curve).directionAt(1).turnInRadians(curve.segments().get(0).directionAt(0));
+    }
     assertEquals(curve.turning().toRadians(), sum, 1e-6);
+  }
+
+  /** Straight back is half a turn to the left whichever way one comes: no law holds there. */
+  private static boolean turnsStraightBack(Curve curve) {
+    Vector arrival = last(curve).directionAt(1);
+    for (Segment segment : curve.segments()) {
+      if (Math.abs(arrival.turnInRadians(segment.directionAt(0))) > Math.PI - 1e-6) {
+        return true;
+      }
+      Vector chord = segment.end().minus(segment.start());
+      if (segment instanceof Cubic cubic
+          && Math.abs(chord.cross(cubic.control1().minus(cubic.start()))) < 1e-6
+          && Math.abs(chord.cross(cubic.control2().minus(cubic.start()))) < 1e-6) {
+        return true;
+      }
+      arrival = segment.directionAt(1);
+    }
+    return false;
   }
 
   private static Segment last(Curve curve) {
@@ -97,6 +118,7 @@ class CurveProperties {
   @Property(tries = 200)
   void nothingDependsOnDirection(
       @ForAll("curves") Curve curve, @ForAll @DoubleRange(min = 0, max = 1) double share) {
+    Assume.that(!turnsStraightBack(curve));
     Curve back = curve.reversed();
     assertEquals(mm(curve), mm(back), 1e-10 * mm(curve));
     assertEquals(-curve.turning().toRadians(), back.turning().toRadians(), 1e-9);
@@ -111,6 +133,7 @@ class CurveProperties {
       @ForAll("curves") Curve curve,
       @ForAll("motions") Transform motion,
       @ForAll @DoubleRange(min = 0, max = 1) double share) {
+    Assume.that(!turnsStraightBack(curve));
     Curve moved = curve.map(motion);
     assertEquals(mm(curve), mm(moved), 1e-9 * mm(curve));
     double sign = motion.reversesOrientation() ? -1 : 1;
