@@ -2,8 +2,11 @@ package dev.drafting.core.pattern;
 
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Angle;
+import dev.drafting.core.offset.CornerTreatment;
 import java.io.Serializable;
 import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where two edges of a piece meet.
@@ -18,13 +21,21 @@ public final class Corner implements Serializable {
   private final Point at;
   private final Angle interior;
   private final boolean pointed;
+  private final @Nullable CornerTreatment treatment;
 
-  Corner(String before, String after, Point at, Angle interior, boolean pointed) {
+  Corner(
+      String before,
+      String after,
+      Point at,
+      Angle interior,
+      boolean pointed,
+      @Nullable CornerTreatment treatment) {
     this.before = before;
     this.after = after;
     this.at = at;
     this.interior = interior;
     this.pointed = pointed;
+    this.treatment = treatment;
   }
 
   /**
@@ -74,6 +85,15 @@ public final class Corner implements Serializable {
     return pointed;
   }
 
+  /**
+   * How the allowances are brought together at this corner.
+   *
+   * @return the treatment asked for, or empty where the usual one will do
+   */
+  public Optional<CornerTreatment> treatment() {
+    return Optional.ofNullable(treatment);
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Corner
@@ -81,16 +101,23 @@ public final class Corner implements Serializable {
         && ((Corner) other).after.equals(after)
         && ((Corner) other).at.equals(at)
         && ((Corner) other).interior.equals(interior)
-        && ((Corner) other).pointed == pointed;
+        && ((Corner) other).pointed == pointed
+        && Objects.equals(((Corner) other).treatment, treatment);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(before, after, at, interior, pointed);
+    return Objects.hash(before, after, at, interior, pointed, treatment);
   }
 
   @Override
   public String toString() {
-    return before + " to " + after + ", " + interior + (pointed ? ", pointed" : "");
+    return before
+        + " to "
+        + after
+        + ", "
+        + interior
+        + (pointed ? ", pointed" : "")
+        + treatment().map(t -> ", " + t).orElse("");
   }
 }

@@ -3,6 +3,7 @@ package dev.drafting.core.pattern;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Angle;
+import dev.drafting.core.offset.CornerTreatment;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -152,7 +153,8 @@ public final class Piece implements Serializable {
         after.name(),
         after.curve().start(),
         PieceCheck.interiorAngle(before.curve(), after.curve()),
-        details.pointed().contains(before.name()));
+        details.pointed().contains(before.name()),
+        details.treatments().get(before.name()));
   }
 
   /**
@@ -264,6 +266,20 @@ public final class Piece implements Serializable {
   public Piece withPointedCorner(String before, String after) {
     Corner corner = corner(before, after);
     return with(d -> d.withPointed(corner.before()));
+  }
+
+  /**
+   * Says how the allowances are brought together at a corner.
+   *
+   * @param before the edge that arrives, counter-clockwise
+   * @param after the edge that leaves
+   * @param treatment instead of the usual one
+   * @return the piece with this corner
+   * @throws DraftingException if the edges do not meet in this order
+   */
+  public Piece withCorner(String before, String after, CornerTreatment treatment) {
+    Corner corner = corner(before, after);
+    return with(d -> d.withTreatment(corner.before(), treatment));
   }
 
   /**

@@ -3,11 +3,15 @@ package dev.drafting.core.pattern;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.offset.CornerTreatment;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
+import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -20,7 +24,8 @@ record PieceDetails(
     Angle grain,
     List<Notch> notches,
     List<MarkingLine> markings,
-    SortedSet<String> pointed)
+    SortedSet<String> pointed,
+    SortedMap<String, CornerTreatment> treatments)
     implements Serializable {
 
   static PieceDetails usual(boolean onFold) {
@@ -30,7 +35,8 @@ record PieceDetails(
         Angle.degrees(90),
         List.of(),
         List.of(),
-        Collections.emptySortedSet());
+        Collections.emptySortedSet(),
+        Collections.emptySortedMap());
   }
 
   /** Refuses what does not suit these edges. */
@@ -63,15 +69,15 @@ record PieceDetails(
   }
 
   PieceDetails withCutting(Cutting newCutting) {
-    return new PieceDetails(newCutting, cloth, grain, notches, markings, pointed);
+    return new PieceDetails(newCutting, cloth, grain, notches, markings, pointed, treatments);
   }
 
   PieceDetails withCloth(String newCloth) {
-    return new PieceDetails(cutting, newCloth, grain, notches, markings, pointed);
+    return new PieceDetails(cutting, newCloth, grain, notches, markings, pointed, treatments);
   }
 
   PieceDetails withGrain(Angle newGrain) {
-    return new PieceDetails(cutting, cloth, newGrain, notches, markings, pointed);
+    return new PieceDetails(cutting, cloth, newGrain, notches, markings, pointed, treatments);
   }
 
   PieceDetails withNotch(Notch notch) {
@@ -79,7 +85,8 @@ record PieceDetails(
   }
 
   PieceDetails withNotches(List<Notch> newNotches) {
-    return new PieceDetails(cutting, cloth, grain, List.copyOf(newNotches), markings, pointed);
+    return new PieceDetails(
+        cutting, cloth, grain, List.copyOf(newNotches), markings, pointed, treatments);
   }
 
   PieceDetails withMarking(MarkingLine marking) {
@@ -87,7 +94,8 @@ record PieceDetails(
   }
 
   PieceDetails withMarkings(List<MarkingLine> newMarkings) {
-    return new PieceDetails(cutting, cloth, grain, notches, List.copyOf(newMarkings), pointed);
+    return new PieceDetails(
+        cutting, cloth, grain, notches, List.copyOf(newMarkings), pointed, treatments);
   }
 
   PieceDetails withPointed(String before) {
@@ -98,7 +106,30 @@ record PieceDetails(
 
   PieceDetails withPointed(SortedSet<String> newPointed) {
     return new PieceDetails(
-        cutting, cloth, grain, notches, markings, Collections.unmodifiableSortedSet(newPointed));
+        cutting,
+        cloth,
+        grain,
+        notches,
+        markings,
+        Collections.unmodifiableSortedSet(newPointed),
+        treatments);
+  }
+
+  PieceDetails withTreatment(String before, CornerTreatment treatment) {
+    SortedMap<String, CornerTreatment> more = new TreeMap<>(treatments);
+    more.put(before, Objects.requireNonNull(treatment, "treatment"));
+    return withTreatments(more);
+  }
+
+  PieceDetails withTreatments(SortedMap<String, CornerTreatment> newTreatments) {
+    return new PieceDetails(
+        cutting,
+        cloth,
+        grain,
+        notches,
+        markings,
+        pointed,
+        Collections.unmodifiableSortedMap(newTreatments));
   }
 
   private static <T> List<T> added(List<T> list, T last) {

@@ -2,10 +2,14 @@ package dev.drafting.core.pattern;
 
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Angle;
+import dev.drafting.core.offset.CornerTreatment;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Mirrors pieces and opens out halves. */
@@ -24,6 +28,7 @@ final class Unfolding {
     List<Edge> edges = new ArrayList<>();
     List<Notch> notches = new ArrayList<>();
     SortedSet<String> pointed = new TreeSet<>();
+    SortedMap<String, CornerTreatment> treatments = new TreeMap<>();
     for (Edge edge : piece.edges()) {
       edges.add(0, edge.redrawn(edge.name(), image(edge.curve())));
     }
@@ -35,6 +40,7 @@ final class Unfolding {
       if (corner.isPointed()) {
         pointed.add(corner.after());
       }
+      corner.treatment().ifPresent(t -> treatments.put(corner.after(), t.reversed()));
     }
     PieceDetails details =
         piece
@@ -42,6 +48,7 @@ final class Unfolding {
             .withNotches(notches)
             .withMarkings(piece.markings().stream().map(Unfolding::image).toList())
             .withPointed(pointed)
+            .withTreatments(treatments)
             .withGrain(Angle.degrees(180).minus(piece.grain()));
     return Piece.of(piece.name(), edges, details);
   }
@@ -73,7 +80,8 @@ final class Unfolding {
               .withCutting(Cutting.single(piece.cutting().times()))
               .withNotches(notches())
               .withMarkings(markings)
-              .withPointed(pointed());
+              .withPointed(pointed())
+              .withTreatments(treatments());
       return Piece.of(piece.name(), edges(), details);
     }
 
@@ -144,10 +152,26 @@ final class Unfolding {
       return List.of(Notch.of(right(i), notch.along(), label), Notch.of(left(i), fromEnd, label));
     }
 
+    private Corner corner(int before) {
+      return piece.corner(drawn.get(before).name(), drawn.get(before + 1).name());
+    }
+
+    private SortedMap<String, CornerTreatment> treatments() {
+      SortedMap<String, CornerTreatment> treatments = new TreeMap<>();
+      for (int i = 0; i + 1 < drawn.size(); i++) {
+        Optional<CornerTreatment> treatment = corner(i).treatment();
+        if (treatment.isPresent()) {
+          treatments.put(right(i), treatment.get());
+          treatments.put(left(i + 1), treatment.get().reversed());
+        }
+      }
+      return treatments;
+    }
+
     private SortedSet<String> pointed() {
       SortedSet<String> pointed = new TreeSet<>();
       for (int i = 0; i + 1 < drawn.size(); i++) {
-        if (piece.corner(drawn.get(i).name(), drawn.get(i + 1).name()).isPointed()) {
+        if (corner(i).isPointed()) {
           pointed.add(right(i));
           pointed.add(left(i + 1));
         }

@@ -11,6 +11,8 @@ import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.offset.CornerSide;
+import dev.drafting.core.offset.CornerTreatment;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -242,6 +244,7 @@ class PieceTest {
             .withNotch(Notch.of("top", Length.mm(20), "t"))
             .withMarking(MarkingLine.of("pocket", Curve.line(new Point(20, 20), new Point(80, 20))))
             .withPointedCorner("hem", "side")
+            .withCorner("hem", "side", CornerTreatment.squareTo(CornerSide.AFTER))
             .unfolded();
     assertEquals(
         "[notch h on hem at 250 mm, notch h on hem at 150 mm, notch s on side (right) at 100 mm,"
@@ -252,6 +255,14 @@ class PieceTest {
     assertTrue(whole.corner("hem", "side (right)").isPointed());
     assertTrue(whole.corner("side (left)", "hem").isPointed());
     assertFalse(whole.corner("side (right)", "top").isPointed());
+    assertEquals(
+        CornerTreatment.squareTo(CornerSide.AFTER),
+        whole.corner("hem", "side (right)").treatment().orElseThrow());
+    assertEquals(
+        CornerTreatment.squareTo(CornerSide.BEFORE),
+        whole.corner("side (left)", "hem").treatment().orElseThrow());
+    assertEquals(whole, whole.mirrored().mirrored());
+    assertTrue(whole.corner("side (right)", "top").treatment().isEmpty());
     assertEquals(2, whole.markings().size());
     assertEquals(new Point(-20, 20), whole.markings().get(1).curve().start());
   }
@@ -278,12 +289,15 @@ class PieceTest {
             .withNotch(Notch.of("side", Length.mm(100), "s"))
             .withMarking(MarkingLine.of("pocket", Curve.line(A, C)))
             .withPointedCorner("hem", "side")
+            .withCorner("side", "top", CornerTreatment.bevel())
             .withCloth("rib")
             .withGrain(Angle.degrees(45));
     assertEquals(one, Serialized.copy(one));
     assertEquals(one.hashCode(), Serialized.copy(one).hashCode());
     assertEquals(one.corners(), Serialized.copy(one).corners());
     assertNotEquals(one, one.withCloth("body"));
+    assertEquals("side to top, 90°, bevel", one.corner("side", "top").toString());
+    assertNotEquals(one, one.withCorner("side", "top", CornerTreatment.round()));
     assertNotEquals(one, half());
     assertNotEquals(one.corner("hem", "side"), half().corner("hem", "side"));
     assertTrue(one.toString().length() < 1000);
