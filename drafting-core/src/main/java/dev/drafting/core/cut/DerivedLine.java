@@ -1,0 +1,99 @@
+package dev.drafting.core.cut;
+
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.measure.LengthUnit;
+import dev.drafting.core.pattern.LineRole;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * A line that follows from an edge and its finish: where it is sewn, folded or topstitched.
+ *
+ * @since 0.1
+ */
+public final class DerivedLine implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final LineRole role;
+  private final String edge;
+  private final Curve curve;
+
+  DerivedLine(LineRole role, String edge, Curve curve) {
+    this.role = role;
+    this.edge = edge;
+    this.curve = curve;
+  }
+
+  /**
+   * What the line is for.
+   *
+   * @return join, fold or topstitch
+   */
+  public LineRole role() {
+    return role;
+  }
+
+  /**
+   * The edge that it follows.
+   *
+   * @return the edge's name
+   */
+  public String edge() {
+    return edge;
+  }
+
+  /**
+   * Where it lies on the flat cloth, from cut edge to cut edge.
+   *
+   * @return the curve, in the direction of the edge
+   */
+  public Curve curve() {
+    return curve;
+  }
+
+  /**
+   * How long it is.
+   *
+   * @return the length from cut edge to cut edge
+   */
+  public Length length() {
+    return curve.length();
+  }
+
+  /**
+   * What is printed beside it.
+   *
+   * @return for instance "hem: fold"
+   */
+  public String label() {
+    return edge.equals("fold") ? "fold of the cloth" : edge + ": " + word();
+  }
+
+  private String word() {
+    return switch (role) {
+      case CUT -> "cut";
+      case JOIN -> "join line";
+      case FOLD -> "fold";
+      case TOPSTITCH -> "topstitching";
+    };
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof DerivedLine that
+        && that.role == role
+        && that.edge.equals(edge)
+        && that.curve.equals(curve);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(role.name(), edge, curve);
+  }
+
+  @Override
+  public String toString() {
+    return label() + ", " + length().text(LengthUnit.MM);
+  }
+}
