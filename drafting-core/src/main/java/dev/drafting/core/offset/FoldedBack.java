@@ -194,7 +194,7 @@ final class FoldedBack {
       double start = 0;
       if (!started) {
         Double u = parameter(segment, first);
-        if (u == null) {
+        if (u == null || u >= 1) {
           continue;
         }
         started = true;
