@@ -194,10 +194,13 @@ final class FoldedBack {
       double start = 0;
       if (!started) {
         Double u = parameter(segment, first);
-        if (u == null || u >= 1) {
+        if (u == null) {
           continue;
         }
         started = true;
+        if (u >= 1) {
+          continue; // the next segment begins there, or by a rounding beyond
+        }
         start = u;
       }
       Double u = parameter(segment.between(start, 1), second);
