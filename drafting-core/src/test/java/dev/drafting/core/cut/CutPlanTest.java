@@ -115,7 +115,9 @@ class CutPlanTest {
       assertEquals(0, cut.cutLine().bounds().minX(), 1e-9);
       Curve fold = line(cut, "fold of the cloth").curve();
       assertEquals(0, fold.bounds().maxX(), 1e-9);
-      assertEquals(cut.cutLine().bounds().minY(), fold.end().y(), 1e-6);
+      assertEquals(0, cut.cutLine().nearest(fold.end()).distance().toMm(), 1e-9);
+      double foot = cut.piece().edge("fold").curve().end().y();
+      assertEquals(foot - 28, fold.end().y(), 1e-6, "the hem is square to the fold");
     }
   }
 
@@ -159,7 +161,7 @@ class CutPlanTest {
     double beyond = 7 / Math.sin(Math.toRadians(80));
     Point straightOn = new Point(200 + 20 / Math.tan(Math.toRadians(80)) + beyond, -20);
     assertEquals(0, cut(mitred).cutLine().nearest(straightOn).distance().toMm(), 1e-6);
-    assertTrue(cut(plain).cutLine().nearest(straightOn).distance().toMm() > 7);
+    assertTrue(cut(plain).cutLine().nearest(straightOn).distance().toMm() > 6);
   }
 
   @Test
@@ -222,21 +224,22 @@ class CutPlanTest {
 
   @Test
   void anAllowanceThatDoesNotFitIntoACurveIsFound() {
-    Point centre = new Point(100, 100);
-    Arc scoop = Arc.of(centre, Length.mm(5), Angle.ZERO, Angle.degrees(-180));
+    // an inner corner rounded with a radius of 5 mm: there is no parallel further out than that
+    Arc inner = Arc.of(new Point(105, 55), Length.mm(5), Angle.degrees(-90), Angle.degrees(-90));
     Curve top =
         Curve.of(
             List.of(
-                new Line(new Point(200, 100), scoop.start()),
-                scoop,
-                new Line(scoop.end(), new Point(0, 100))));
+                new Line(new Point(200, 50), inner.start()),
+                inner,
+                new Line(inner.end(), new Point(100, 100))));
     Piece pocket =
         Piece.of(
             "pocket",
             List.of(
                 Edge.of("foot", List.of(new Point(0, 0), new Point(200, 0))),
-                Edge.of("right", List.of(new Point(200, 0), new Point(200, 100))),
+                Edge.of("right", List.of(new Point(200, 0), new Point(200, 50))),
                 Edge.of("top", top).withFinish(SeamFinish.of(Length.mm(7))),
+                Edge.of("rim", List.of(new Point(100, 100), new Point(0, 100))),
                 Edge.of("left", List.of(new Point(0, 100), new Point(0, 0)))));
     List<Finding> findings = CutPlan.of(Pattern.of("apron", List.of(pocket), List.of())).findings();
     assertEquals(1, findings.size());
