@@ -20,7 +20,7 @@ record Promise(List<String> lines, int length) {
     List<String> lines = new ArrayList<>();
     int end = 0;
     while (matcher.region(end, text.length()).lookingAt()) {
-      lines.add(matcher.group(1).strip());
+      lines.add(matcher.group(1).stripTrailing());
       end = matcher.end();
     }
     return new Promise(lines, end);
