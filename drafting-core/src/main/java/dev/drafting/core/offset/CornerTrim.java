@@ -1,7 +1,5 @@
 package dev.drafting.core.offset;
 
-import dev.drafting.core.geometry.Crossing;
-import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Segment;
@@ -146,11 +144,9 @@ final class CornerTrim {
 
   private static double @Nullable [] search(Segment a, Segment b, boolean fromEndOfA) {
     double[] best = null;
-    for (Crossing crossing : Curve.of(a).intersections(Curve.of(b))) {
-      double u = a.parameterAt(crossing.along());
-      double v = b.parameterAt(crossing.alongOther());
-      if (best == null || (fromEndOfA ? u > best[0] : u < best[0])) {
-        best = new double[] {u, v};
+    for (double[] met : SegmentMeetings.of(a, b)) {
+      if (best == null || (fromEndOfA ? met[0] > best[0] : met[0] < best[0])) {
+        best = met;
       }
     }
     return best;

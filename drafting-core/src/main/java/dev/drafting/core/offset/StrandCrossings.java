@@ -1,8 +1,8 @@
 package dev.drafting.core.offset;
 
 import dev.drafting.core.geometry.Box;
-import dev.drafting.core.geometry.Crossing;
-import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Cubic;
+import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Segment;
 import java.util.ArrayList;
@@ -54,42 +54,34 @@ final class StrandCrossings {
 
   private void within(int strand) {
     Segment segment = chain.get(strand).segment();
-    for (Crossing crossing : Curve.of(segment).selfCrossings()) {
-      add(crossing, strand, segment, strand, segment);
-    }
-  }
-
-  private void between(int i, int j) {
-    Segment one = chain.get(i).segment();
-    Segment two = chain.get(j).segment();
-    if (onlyJoin(i, j)) {
-      return;
-    }
-    for (Crossing crossing : Curve.of(one).intersections(Curve.of(two))) {
-      boolean joint =
-          (j == i + 1 && isAt(crossing, one.end()))
-              || (i == 0 && j == chain.size() - 1 && isAt(crossing, one.start()));
-      if (!joint) {
-        add(crossing, i, one, j, two);
+    if (segment instanceof Cubic) {
+      for (double[] met : SegmentMeetings.within(segment)) {
+        found.add(new StrandCrossing(segment.pointAt(met[0]), strand, met[0], strand, met[1]));
       }
     }
   }
 
-  /** Two lines that follow each other meet nowhere else. */
-  private boolean onlyJoin(int i, int j) {
-    boolean neighbours = j == i + 1 || (i == 0 && j == chain.size() - 1);
-    return neighbours
-        && chain.get(i).segment() instanceof dev.drafting.core.geometry.Line
-        && chain.get(j).segment() instanceof dev.drafting.core.geometry.Line;
+  private void between(int i, int j) {
+    int last = chain.size() - 1;
+    boolean follows = j == i + 1;
+    boolean closes = i == 0 && j == last;
+    Segment one = chain.get(i).segment();
+    Segment two = chain.get(j).segment();
+    if ((follows || closes) && one instanceof Line && two instanceof Line) {
+      return;
+    }
+    List<double[]> meetings =
+        follows && !closes ? SegmentMeetings.following(one, two) : SegmentMeetings.of(one, two);
+    for (double[] met : meetings) {
+      Point point = one.pointAt(met[0]);
+      boolean joint = (follows && near(point, one.end())) || (closes && near(point, one.start()));
+      if (!joint) {
+        found.add(new StrandCrossing(point, i, met[0], j, met[1]));
+      }
+    }
   }
 
-  private static boolean isAt(Crossing crossing, Point joint) {
-    return Math.hypot(crossing.point().x() - joint.x(), crossing.point().y() - joint.y()) < JOINT;
-  }
-
-  private void add(Crossing crossing, int i, Segment one, int j, Segment two) {
-    double u = one.parameterAt(crossing.along());
-    double v = two.parameterAt(crossing.alongOther());
-    found.add(new StrandCrossing(crossing.point(), i, u, j, v));
+  private static boolean near(Point a, Point b) {
+    return Math.hypot(a.x() - b.x(), a.y() - b.y()) < JOINT;
   }
 }
