@@ -48,13 +48,18 @@ final class CornerPlanner {
     return new CornerPlanner(a, b, joinEdge).plan(treatment);
   }
 
-  /** Leads from one run to the corner itself and from there to the other run. */
+  /**
+   * Leads from one run to the corner itself and from there to the other run. Where a run is turned
+   * back at the corner, it is left at the cusp.
+   */
   static CornerPlan throughCorner(ParallelRun a, ParallelRun b, int joinEdge) {
     List<Strand> across = new ArrayList<>();
     Point corner = a.source().end();
-    addLine(across, OffsetTag.STEP, joinEdge, a.end(), corner);
-    addLine(across, OffsetTag.STEP, joinEdge, corner, b.start());
-    return new CornerPlan(a.strands().size(), List.of(), across, List.of(), 0);
+    int last = a.lastForward();
+    int first = b.firstForward();
+    addLine(across, OffsetTag.STEP, joinEdge, a.strands().get(last - 1).end(), corner);
+    addLine(across, OffsetTag.STEP, joinEdge, corner, b.strands().get(first).start());
+    return new CornerPlan(last, List.of(), across, List.of(), first);
   }
 
   private static void addLine(List<Strand> strands, OffsetTag tag, int edge, Point from, Point to) {
@@ -66,6 +71,12 @@ final class CornerPlanner {
   private CornerPlan plan(CornerTreatment treatment) {
     double reachA = shape.reachA();
     double reachB = shape.reachB();
+    if (reachA * reachB < 0 && steps(treatment)) {
+      return step();
+    }
+    if (a.endsTurnedBack() || b.startsTurnedBack()) {
+      return trimmed();
+    }
     if (Math.abs(reachA) <= TOUCHING && Math.abs(reachB) <= TOUCHING) {
       return bridge(a.end(), List.of(), b.start());
     }
@@ -75,9 +86,10 @@ final class CornerPlanner {
     if (reachA >= -TOUCHING && reachB >= -TOUCHING) {
       return closeGap(treatment);
     }
-    if (reachA * reachB < 0 && steps(treatment)) {
-      return step();
-    }
+    return trimmed();
+  }
+
+  private CornerPlan trimmed() {
     CornerPlan trimmed = CornerTrim.trim(a, b, shape);
     return trimmed != null ? trimmed : throughCorner(a, b, joinEdge);
   }

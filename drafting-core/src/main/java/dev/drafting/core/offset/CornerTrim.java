@@ -23,35 +23,45 @@ final class CornerTrim {
    * @return null if they do not meet
    */
   static @Nullable CornerPlan trim(ParallelRun a, ParallelRun b, CornerShape shape) {
+    CornerPlan continued = null;
     if (shape.reachA() > CornerPlanner.TOUCHING) {
-      Place place = firstOn(b, continuation(a.end(), shape.wayA(), shape.reachA()));
-      return place == null
-          ? null
-          : new CornerPlan(
-              a.strands().size(),
-              List.of(a.continuation(a.end(), place.point(), true)),
-              List.of(),
-              List.of(),
-              place.at());
+      continued = continueA(a, b, shape);
+    } else if (shape.reachB() > CornerPlanner.TOUCHING) {
+      continued = continueB(a, b, shape);
     }
-    if (shape.reachB() > CornerPlanner.TOUCHING) {
-      Line back = continuation(b.start(), shape.wayB().negated(), shape.reachB());
-      Place place = firstOn(a.reversed(), back);
-      return place == null
-          ? null
-          : new CornerPlan(
-              a.strands().size() - place.at(),
-              List.of(),
-              List.of(),
-              List.of(b.continuation(place.point(), b.start(), false)),
-              0);
-    }
-    return cutBoth(a, b);
+    return continued != null ? continued : cutBoth(a, b);
   }
 
-  /** Twice as long as it must be beside straight neighbours, to reach a curved one too. */
+  private static @Nullable CornerPlan continueA(ParallelRun a, ParallelRun b, CornerShape shape) {
+    Place place = firstOn(b, continuation(a.end(), shape.wayA(), shape.reachA()));
+    return place == null || a.endsTurnedBack()
+        ? null
+        : new CornerPlan(
+            a.strands().size(),
+            List.of(a.continuation(a.end(), place.point(), true)),
+            List.of(),
+            List.of(),
+            place.at());
+  }
+
+  private static @Nullable CornerPlan continueB(ParallelRun a, ParallelRun b, CornerShape shape) {
+    Line back = continuation(b.start(), shape.wayB().negated(), shape.reachB());
+    Place place = firstOn(a.reversed(), back);
+    return place == null || b.startsTurnedBack()
+        ? null
+        : new CornerPlan(
+            a.strands().size() - place.at(),
+            List.of(),
+            List.of(),
+            List.of(b.continuation(place.point(), b.start(), false)),
+            0);
+  }
+
+  /**
+   * Twice as long as it must be beside straight neighbours, to reach a curved one too; up to 1 m.
+   */
   private static Line continuation(Point from, Vector way, double reach) {
-    return new Line(from, from.plus(way.times(2 * reach)));
+    return new Line(from, from.plus(way.times(Math.min(1000, 2 * reach))));
   }
 
   /** The first place from the start of a run that lies on a line. */
@@ -59,7 +69,7 @@ final class CornerTrim {
     for (int i = 0; i < run.strands().size(); i++) {
       Strand strand = run.strands().get(i);
       if (strand.turnedBack()) {
-        return null;
+        continue;
       }
       double[] met = meet(strand.segment(), 0.1, line, 0.5, false);
       if (met != null) {
@@ -76,12 +86,12 @@ final class CornerTrim {
     for (int i = last; i >= 0 && last - i < best; i--) {
       Strand one = a.strands().get(i);
       if (one.turnedBack()) {
-        break;
+        continue;
       }
       for (int j = 0; j < b.strands().size() && last - i + j < best; j++) {
         Strand two = b.strands().get(j);
         if (two.turnedBack()) {
-          break;
+          continue;
         }
         double[] met = meet(one.segment(), 0.95, two.segment(), 0.05, true);
         if (met != null && last - i + 1 - met[0] + j + met[1] < best) {

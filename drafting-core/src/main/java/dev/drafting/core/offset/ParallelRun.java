@@ -44,6 +44,32 @@ record ParallelRun(
     return source.directionAt(1);
   }
 
+  boolean startsTurnedBack() {
+    return strands.get(0).turnedBack();
+  }
+
+  boolean endsTurnedBack() {
+    return strands.get(strands.size() - 1).turnedBack();
+  }
+
+  /** The place of the first strand that runs forwards; the start if there is none. */
+  int firstForward() {
+    int first = 0;
+    while (first < strands.size() && strands.get(first).turnedBack()) {
+      first++;
+    }
+    return first == strands.size() ? 0 : first;
+  }
+
+  /** The place after the last strand that runs forwards; the end if there is none. */
+  int lastForward() {
+    int last = strands.size();
+    while (last > 0 && strands.get(last - 1).turnedBack()) {
+      last--;
+    }
+    return last == 0 ? strands.size() : last;
+  }
+
   /** The same run travelled the other way; what was outward is inward now. */
   ParallelRun reversed() {
     List<Strand> turned = new ArrayList<>();

@@ -15,9 +15,10 @@ import java.util.List;
  */
 final class SegmentMeetings {
   private static final double SMALLEST = 1e-7;
+  private static final double STILL = 1e-11;
   private static final double ANGLE_BETWEEN = 1e-6;
   private static final int MOST_PAIRS = 4000;
-  private static final int NEWTON_STEPS = 25;
+  private static final int NEWTON_STEPS = 10;
 
   private final List<double[]> found = new ArrayList<>();
   private int pairs;
@@ -69,8 +70,7 @@ final class SegmentMeetings {
     if (one.apartFrom(two) || ++pairs > MOST_PAIRS) {
       return;
     }
-    if (crossOnceAtMost(one, two)) {
-      newton(one, two);
+    if (crossOnceAtMost(one, two) && settled(one, two)) {
       return;
     }
     boolean lines = one.whole() instanceof Line && two.whole() instanceof Line;
@@ -97,7 +97,8 @@ final class SegmentMeetings {
     return Math.floor(low / Math.PI) == Math.floor(high / Math.PI);
   }
 
-  private void newton(Stretch one, Stretch two) {
+  /** Whether Newton's method came to rest, and so found the one crossing or found it elsewhere. */
+  private boolean settled(Stretch one, Stretch two) {
     double u = (one.from + one.to) / 2;
     double v = (two.from + two.to) / 2;
     double widthU = one.to - one.from;
@@ -108,22 +109,26 @@ final class SegmentMeetings {
       Vector alongTwo = two.whole().derivativeAt(v);
       double cross = alongOne.cross(alongTwo);
       if (cross == 0) {
-        return;
+        return false;
       }
       double nextU = u + off.cross(alongTwo) / cross;
       double nextV = v + off.cross(alongOne) / cross;
-      boolean still = Math.abs(nextU - u) < 1e-14 && Math.abs(nextV - v) < 1e-14;
+      double moved =
+          Math.max(
+              Math.abs(nextU - u) * (Math.abs(alongOne.dx()) + Math.abs(alongOne.dy())),
+              Math.abs(nextV - v) * (Math.abs(alongTwo.dx()) + Math.abs(alongTwo.dy())));
       double clampedU = clamp(nextU, one.from - widthU / 4, one.to + widthU / 4);
       double clampedV = clamp(nextV, two.from - widthV / 4, two.to + widthV / 4);
-      if (still) {
-        break;
+      if (moved < STILL) {
+        if (inside(u, one) && inside(v, two)) {
+          add(clamp(u, one.from, one.to), clamp(v, two.from, two.to), one, two);
+        }
+        return true;
       }
       u = clampedU;
       v = clampedV;
     }
-    if (inside(u, one) && inside(v, two)) {
-      add(clamp(u, one.from, one.to), clamp(v, two.from, two.to), one, two);
-    }
+    return false;
   }
 
   private static double clamp(double t, double low, double high) {
