@@ -71,10 +71,11 @@ final class CornerPlanner {
   private CornerPlan plan(CornerTreatment treatment) {
     double reachA = shape.reachA();
     double reachB = shape.reachB();
+    boolean turnedBack = a.endsTurnedBack() || b.startsTurnedBack();
     if (reachA * reachB < 0 && steps(treatment)) {
-      return step();
+      return turnedBack ? stepBetweenCusps() : step();
     }
-    if (a.endsTurnedBack() || b.startsTurnedBack()) {
+    if (turnedBack) {
       return trimmed();
     }
     if (Math.abs(reachA) <= TOUCHING && Math.abs(reachB) <= TOUCHING) {
@@ -202,6 +203,14 @@ final class CornerPlanner {
         treatment.kind() == CornerTreatment.Kind.STEP
             || !(shape.tipDistance() <= treatment.limit() * shape.wider());
     return possible && wanted;
+  }
+
+  private CornerPlan stepBetweenCusps() {
+    int last = a.lastForward();
+    int first = b.firstForward();
+    Point from = a.strands().get(last - 1).end();
+    Point to = b.strands().get(first).start();
+    return new CornerPlan(last, List.of(), line(OffsetTag.STEP, from, to), List.of(), first);
   }
 
   /** The wider allowance ends square at the corner; the narrower parallel runs into that end. */

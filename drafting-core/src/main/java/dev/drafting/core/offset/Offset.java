@@ -135,14 +135,16 @@ public final class Offset implements Serializable {
    */
   public OffsetResult result() {
     double within = tolerance.toMm();
-    List<Strand> chain = RawOutline.of(edges, corners, within);
-    Trimmer trimmed = Trimmer.trim(chain, edges, within);
+    RawOutline raw = RawOutline.of(edges, corners, within);
+    Trimmer trimmed = Trimmer.trim(raw.chain(), edges, within);
+    List<Trimming> trimmings = new ArrayList<>(raw.trimmings());
+    trimmings.addAll(trimmed.trimmings());
     List<Segment> outline = trimmed.strands().stream().map(Strand::segment).toList();
     return new OffsetResult(
         Curve.of(outline),
         edges.stream().map(OffsetEdge::name).toList(),
         new PartBuilder(edges).parts(trimmed.strands()),
-        trimmed.trimmings());
+        trimmings);
   }
 
   @Override

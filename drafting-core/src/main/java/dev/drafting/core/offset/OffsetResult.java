@@ -77,7 +77,7 @@ public final class OffsetResult implements Serializable {
   }
 
   /**
-   * What had no room, in the order of the outline.
+   * What had no room: first what was lost at corners, then the rest in the order of the outline.
    *
    * @return the trimmings; empty where every edge kept its parallel up to its corners
    */

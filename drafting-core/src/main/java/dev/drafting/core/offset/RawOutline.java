@@ -6,6 +6,7 @@ import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Segment;
+import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -35,16 +36,50 @@ final class RawOutline {
    * @param edges the closed outline
    * @param corners treatments by the edge before the corner; a mitre where none is given
    * @param tolerance millimetres
-   * @return strands, each ending where the next begins, the last where the first begins; the first
-   *     belongs to the first edge where that has any
    */
-  static List<Strand> of(
+  static RawOutline of(
       List<OffsetEdge> edges, Map<Integer, CornerTreatment> corners, double tolerance) {
     RawOutline outline = new RawOutline(edges, corners);
     outline.runBeside(tolerance);
     outline.planCorners();
     outline.dropImpossibleTrims();
-    return snapped(merged(outline.chain()));
+    return outline;
+  }
+
+  /**
+   * The chain: strands each ending where the next begins, the last where the first begins. The
+   * first belongs to the first edge where that has any.
+   */
+  List<Strand> chain() {
+    return snapped(merged(unjoined()));
+  }
+
+  /** What was lost at corners because a curve is tighter there than its distance. */
+  List<Trimming> trimmings() {
+    List<Trimming> trimmings = new ArrayList<>();
+    int n = runs.size();
+    for (int i = 0; i < n; i++) {
+      ParallelRun run = runs.get(i);
+      List<Strand> kept = run.between(plans.get((i + n - 1) % n).startB(), plans.get(i).endA());
+      if (kept.isEmpty()) {
+        continue;
+      }
+      Strand first = kept.get(0);
+      Strand last = kept.get(kept.size() - 1);
+      if (run.startsTurnedBack() && first.origin() != null) {
+        trimmings.add(tight(run, first.start(), run.source().lengthTo(first.origin().from())));
+      }
+      if (run.endsTurnedBack() && last.origin() != null) {
+        Length until = run.source().lengthTo(last.origin().to());
+        trimmings.add(tight(run, last.end(), run.source().length().minus(until)));
+      }
+    }
+    trimmings.removeIf(trimming -> !trimming.lost().isPositive());
+    return trimmings;
+  }
+
+  private Trimming tight(ParallelRun run, Point at, Length lost) {
+    return new Trimming(edges.get(run.edge()).name(), at, Trimming.Cause.TIGHT_CURVE, lost);
   }
 
   private void runBeside(double tolerance) {
@@ -117,7 +152,7 @@ final class RawOutline {
     }
   }
 
-  private List<Strand> chain() {
+  private List<Strand> unjoined() {
     List<Strand> chain = new ArrayList<>();
     int n = runs.size();
     for (int i = 0; i < n; i++) {
