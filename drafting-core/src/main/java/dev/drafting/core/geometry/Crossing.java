@@ -7,6 +7,11 @@ import java.util.Objects;
 /**
  * A point where a curve meets another curve or itself.
  *
+ * <pre>{@code
+ * Curve edge = Curve.line(new Point(0, 0), new Point(100, 0));
+ * edge.intersections(Curve.line(new Point(30, 0), new Point(30, 40)));  // => [(30, 0) at 30 mm and 0 mm]
+ * }</pre>
+ *
  * @param point where they meet
  * @param along its length from the start of the first curve
  * @param alongOther its length from the start of the other curve, or the later place of the same

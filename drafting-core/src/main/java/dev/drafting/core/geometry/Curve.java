@@ -406,8 +406,8 @@ public final class Curve implements Serializable {
 
   /**
    * All points where this curve meets another, ends included, to 1e-9 mm. Curves that touch without
-   * crossing meet there too. Where the two run along each other for a stretch, both ends of the
-   * stretch are named and nothing between.
+   * crossing meet there too, once, where they are closest. Where two segments run along each other
+   * for a stretch, both ends of the stretch are named and nothing between.
    *
    * @param other the other curve
    * @return the points in order along this curve, each once

@@ -109,31 +109,38 @@ final class CurveCrossings {
 
   private List<Crossing> inOrder() {
     places.sort(Comparator.comparingDouble(Place::along).thenComparingDouble(Place::alongOther));
-    List<Place> kept = new ArrayList<>();
+    List<Cluster> clusters = new ArrayList<>();
     for (Place place : places) {
-      int known = indexOf(kept, place);
-      if (known < 0) {
-        kept.add(place);
-      } else if (place.gap < kept.get(known).gap) {
-        kept.set(known, place);
-      }
+      int known = indexOf(clusters, place);
+      clusters.add(known < 0 ? new Cluster(place, place) : clusters.remove(known).with(place));
     }
-    return kept.stream()
-        .map(this::crossing)
+    return clusters.stream()
+        .map(cluster -> crossing(cluster.closest))
         .sorted(Comparator.comparing(Crossing::along).thenComparing(Crossing::alongOther))
         .toList();
   }
 
-  private static int indexOf(List<Place> kept, Place place) {
-    for (int i = kept.size() - 1; i >= 0; i--) {
-      Place before = kept.get(i);
-      double apart = place.along - before.along;
-      if (apart > 2 * SAME_WHERE_TOUCHING) {
-        return -1;
-      }
-      double blur = Math.min(place.blur, before.blur);
-      if (apart <= blur && Math.abs(place.alongOther - before.alongOther) <= blur) {
+  /** One meeting that was found several times, or a stretch along which two curves touch. */
+  private record Cluster(Place closest, Place last) {
+    Cluster with(Place place) {
+      return new Cluster(place.gap < closest.gap ? place : closest, place);
+    }
+
+    boolean reaches(Place place) {
+      double blur = Math.min(place.blur, last.blur);
+      return place.along - last.along <= blur
+          && Math.abs(place.alongOther - last.alongOther) <= blur;
+    }
+  }
+
+  /** The cluster that a place belongs to; clusters stand in the order of their last places. */
+  private static int indexOf(List<Cluster> clusters, Place place) {
+    for (int i = clusters.size() - 1; i >= 0; i--) {
+      if (clusters.get(i).reaches(place)) {
         return i;
+      }
+      if (place.along - clusters.get(i).last.along > SAME_WHERE_TOUCHING) {
+        return -1;
       }
     }
     return -1;

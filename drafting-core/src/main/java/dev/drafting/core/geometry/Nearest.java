@@ -7,6 +7,10 @@ import java.util.Objects;
 /**
  * The point of a curve that is nearest to another point.
  *
+ * <pre>{@code
+ * Curve.line(new Point(0, 0), new Point(10, 0)).nearest(new Point(4, 3));  // => (4, 0) at 4 mm, 3 mm away
+ * }</pre>
+ *
  * @param point the nearest point of the curve
  * @param along its length from the start of the curve
  * @param distance how far it is from the other point

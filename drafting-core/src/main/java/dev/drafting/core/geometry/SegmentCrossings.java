@@ -16,6 +16,9 @@ final class SegmentCrossings {
   /** Parts smaller than this are not halved any more: here the segments touch, or pass by. */
   private static final double SMALLEST = 1e-6;
 
+  private static final double SMALL_WHERE_STRAIGHT = 5e-4;
+  private static final int TOUCH_SAMPLES = 7;
+
   private static final double PARAMETER_SLACK = 1e-9;
   private static final int MOST_STEPS = 16;
   private static final int SAMPLES = 12;
@@ -80,7 +83,11 @@ final class SegmentCrossings {
   }
 
   private boolean meetAt(double s, double t) {
-    return first.pointAt(s).gap(second.pointAt(t)) <= MEET;
+    return gap(s, t) <= MEET;
+  }
+
+  private double gap(double s, double t) {
+    return first.pointAt(s).gap(second.pointAt(t));
   }
 
   private void addIfMet(double s, double t) {
@@ -121,7 +128,10 @@ final class SegmentCrossings {
     if (one.isTransversalTo(other) && findsOnly(one, other)) {
       return;
     }
-    if (Math.max(one.extent(), other.extent()) <= SMALLEST) {
+    if (first instanceof Line && second instanceof Line) {
+      return; // parallel: what they share is bounded by ends
+    }
+    if (isSmall(one) && isSmall(other)) {
       addTouch(one, other);
     } else if (one.extent() >= other.extent()) {
       search(one.firstHalf(), other);
@@ -172,15 +182,26 @@ final class SegmentCrossings {
     return t > 0 ? Math.min(1, t) : 0;
   }
 
-  /** Two tiny parts that come together: a touch if the middle of one has its like on the other. */
+  /** Small enough to be a point, or short and as good as straight. */
+  private static boolean isSmall(Span span) {
+    return span.extent() <= SMALLEST
+        || (span.extent() <= SMALL_WHERE_STRAIGHT && span.width() <= MEET / 4);
+  }
+
+  /**
+   * Two small parts that come together: a touch where they are closest, if that is close enough.
+   */
   private void addTouch(Span one, Span other) {
-    double s = one.halfway();
-    double t = other.halfway();
-    for (int step = 0; step < 3 && !meetAt(s, t); step++) {
-      t = within(other, NearestSearch.onSegment(second, first.pointAt(s)));
+    Meeting closest = new Meeting(one.halfway(), other.halfway());
+    for (int i = 0; i < TOUCH_SAMPLES; i++) {
+      double s = one.from + (one.to - one.from) * i / (TOUCH_SAMPLES - 1);
+      double t = within(other, NearestSearch.onSegment(second, first.pointAt(s)));
       s = within(one, NearestSearch.onSegment(first, second.pointAt(t)));
+      if (gap(s, t) < gap(closest.s(), closest.t())) {
+        closest = new Meeting(s, t);
+      }
     }
-    addIfMet(s, t);
+    addIfMet(closest.s(), closest.t());
   }
 
   private static double within(Span span, double t) {

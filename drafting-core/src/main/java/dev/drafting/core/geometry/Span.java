@@ -51,6 +51,10 @@ final class Span {
     return 2 * Math.max(halfLength, halfWidth);
   }
 
+  double width() {
+    return 2 * Math.min(halfLength, halfWidth);
+  }
+
   double halfway() {
     return (from + to) / 2;
   }

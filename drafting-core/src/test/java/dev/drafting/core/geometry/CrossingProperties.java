@@ -189,6 +189,21 @@ class CrossingProperties {
         List.of(), Shapes.circle(50).intersections(Curve.line(p(-60, 50.001), p(60, 50.001))));
   }
 
+  /**
+   * A copy a millionth of a millimetre aside lies within 1e-9 mm for a stretch at top and bottom.
+   */
+  @Example
+  void aStretchOfTouchingIsNamedOnce() {
+    Curve oval =
+        Curve.of(
+            new Cubic(p(50, 0), p(50, 40), p(-50, 40), p(-50, 0)),
+            new Cubic(p(-50, 0), p(-50, -40), p(50, -40), p(50, 0)));
+    List<Crossing> met = oval.intersections(oval.map(Transform.translation(new Vector(1e-6, 0))));
+    assertEquals(2, met.size());
+    assertTrue(met.get(0).point().gap(p(0, 30)) < 0.2);
+    assertTrue(met.get(1).point().gap(p(0, -30)) < 0.2);
+  }
+
   @Example
   void endsCount() {
     Curve edge = Curve.line(p(0, 0), p(100, 0));
