@@ -31,7 +31,8 @@ public final class Cautions {
               + " children's reach.");
   static final Caution PINS =
       Caution.of(
-          "Pins and needles", "Count them out and count them back; none must stay in the garment.");
+          "Pins and needles",
+          "Count pins and needles out and count them back; none must stay in the garment.");
   static final Caution IRON =
       Caution.of(
           "Iron",

@@ -53,18 +53,25 @@ final class FinishSteps {
   }
 
   private static String folded(Strip strip) {
-    return "Fold the strip in half along its length, right side out, and sew both its raw edges to"
-        + " the right side of the edge, "
-        + Wording.fine(strip.cutWidth().dividedBy(2).minus(strip.finish().showing()))
-        + " from the cut edge. Turn the band up, press the seam towards the garment and topstitch"
-        + " it there.";
+    Length allowance = strip.cutWidth().dividedBy(2).minus(strip.finish().showing());
+    String sewn =
+        "Fold the strip in half along its length, right side out, and sew both its raw edges to the"
+            + " right side of the edge, "
+            + Wording.fine(allowance)
+            + " from the cut edge. Turn the band up and press the seam towards the garment";
+    return strip.finish().profile().topstitch().isEmpty()
+        ? sewn + "."
+        : sewn + ", and topstitch it there.";
   }
 
   private static String wrapped(Strip strip) {
-    return "Sew the right side of the strip to the right side of the edge so that the seam lies "
+    Length beyond = strip.finish().profile().cut().orElse(Length.ZERO).negated();
+    return "Right sides together, let the strip's edge stand "
+        + Wording.fine(beyond)
+        + " beyond the cut edge of the garment and sew "
         + Wording.fine(strip.finish().showing())
-        + " from the finished edge. Wrap it over the edge, tuck its other edge under, and stitch it"
-        + " down from the right side, close to the inner edge.";
+        + " from the strip's edge. Wrap the strip over the edge, tuck its other edge under, and"
+        + " stitch it down from the right side, close to the inner edge.";
   }
 
   /** Finishes without a strip. */

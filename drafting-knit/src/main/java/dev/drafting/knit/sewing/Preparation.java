@@ -56,7 +56,7 @@ final class Preparation {
     return "Fold the cloth across, pin 10 cm in its middle, pull as far as it goes easily, let go."
         + " This plan counts on "
         + counted
-        + " across. If yours differs by more than 5 in the hundred, or does not come back, put your"
+        + " across. If yours differs by more than 5 points, or does not come back, put your"
         + " reading in and draft again.";
   }
 
@@ -80,7 +80,7 @@ final class Preparation {
   }
 
   private static String cutting(Piece piece) {
-    return piece.cutting().describe();
+    return piece.cutting().describe().replaceFirst("^cut ", "");
   }
 
   private static String sizes(List<Strip> strips) {

@@ -9,6 +9,7 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.RawEdge;
 import dev.drafting.knit.Vest;
 import dev.drafting.knit.band.BandFinish;
+import dev.drafting.knit.band.FoldedBand;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
@@ -94,16 +95,33 @@ class OrderOfWorkTest {
   }
 
   @Test
+  void aBandIsTopstitchedOnlyIfItHasARow() {
+    FoldedBand band = FoldedBand.of(Length.mm(13), Length.mm(7));
+    assertTrue(neckStep(Vest.plain().neck(band)).contains("topstitch"));
+    assertTrue(!neckStep(Vest.plain().neck(band.withTopstitch())).contains("topstitch"));
+  }
+
+  private static String neckStep(Vest vest) {
+    return steps(vest).stream()
+        .filter(step -> step.title().equals("Sew on the neck band"))
+        .map(Step::text)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
   void stepsNameThePiecesAndTheAmounts() {
     String all = steps(Vest.plain()).stream().map(Step::text).toList().toString();
     assertTrue(all.contains("white jersey and white rib"), all);
     assertTrue(all.contains("white jersey 30 %, white rib 80 % across"), all);
-    assertTrue(all.contains("front (cut 1 on the fold), back (cut 1 on the fold)"), all);
+    assertTrue(all.contains("front (1 on the fold), back (1 on the fold)"), all);
     assertTrue(all.contains("front / shoulder to back / shoulder"), all);
     assertTrue(all.contains("Turn up 15 mm and press."), all);
     assertTrue(all.contains("13 mm from the fold"), all);
     assertTrue(all.contains("the join at centre back"), all);
     assertTrue(all.contains("the join at side"), all);
     assertTrue(all.contains("7 mm from the cut edge"), all);
+    assertTrue(all.contains("stand 2.5 mm beyond the cut edge of the garment"), all);
+    assertTrue(all.contains("10 mm from the strip's edge"), all);
   }
 }

@@ -1,0 +1,434 @@
+package dev.drafting.knit;
+
+import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.assembly.Opening;
+import dev.drafting.core.cut.CutItem;
+import dev.drafting.core.cut.CutPiece;
+import dev.drafting.core.cut.CutPlan;
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.finding.Finding;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.knit.band.BandFinish;
+import dev.drafting.knit.band.HeadOpening;
+import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.band.StripRule;
+import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.sewing.Caution;
+import dev.drafting.knit.sewing.Cautions;
+import dev.drafting.knit.sewing.OrderOfWork;
+import dev.drafting.knit.sewing.Step;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A pattern made up in given fabrics for a wearer: the one place that gives its strips, findings,
+ * cut list, goods to buy and order of work.
+ *
+ * <p>Every cloth that the pattern is cut from, "body" unless a piece says otherwise and "rib" for
+ * bands unless they do, needs a fabric before anything is asked that depends on it.
+ *
+ * <pre>{@code
+ * List<Edge> edges = List.of(
+ *     Edge.of("hem", Curve.line(new Point(0, 0), new Point(230, 0))).withFinish(TurnedHem.once(Length.mm(20))),
+ *     Edge.of("side", Curve.line(new Point(230, 0), new Point(230, 400))).withFinish(SeamFinish.of(Length.mm(7))),
+ *     Edge.of("top", Curve.line(new Point(230, 400), new Point(0, 400))).withFinish(FoldedBand.of(Length.mm(30), Length.mm(7))),
+ *     Edge.onFold(Curve.line(new Point(0, 400), new Point(0, 0))));
+ * Piece front = Piece.of("front", edges).withCutting(Cutting.onFold(1));
+ * Piece back = Piece.of("back", edges).withCutting(Cutting.onFold(1));
+ * Seam side = Seam.of("side", EdgeRef.parse("front side"), EdgeRef.parse("back side"));
+ * Draft draft = Draft.of(Pattern.of("tube top", List.of(front, back), List.of(side)))
+ *     .withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.35))
+ *     .withFabric("rib", Fabric.of("rib", Structure.RIB, 0.80))
+ *     .withStripRule("top", StripRule.ratio(0.85));
+ * draft.strips().get(0).cutLength();  // => 802 mm
+ * draft.measures().get(0);  // => front, length at the centre: 40 cm
+ * draft.findings();  // => [NOTE top: The band is 13.1 cm shorter than its edge, which is nearly straight: it draws the edge in. A cuff or a waist rib is meant to; a flat band is not.]
+ * }</pre>
+ *
+ * @since 0.1
+ */
+public final class Draft implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String name;
+  private final Pattern pattern;
+  private final Assembly assembly;
+
+  @SuppressWarnings("serial") // always unmodifiable views of LinkedHashMaps
+  private final Map<String, Fabric> fabrics;
+
+  private final Wearer wearer;
+
+  @SuppressWarnings("serial")
+  private final Map<String, StripRule> rules;
+
+  private transient volatile @Nullable CutPlan cutPlan;
+  private transient volatile @Nullable List<Strip> strips;
+
+  private Draft(
+      String name,
+      Pattern pattern,
+      Assembly assembly,
+      Map<String, Fabric> fabrics,
+      Wearer wearer,
+      Map<String, StripRule> rules) {
+    this.name = name;
+    this.pattern = pattern;
+    this.assembly = assembly;
+    this.fabrics = fabrics;
+    this.wearer = wearer;
+    this.rules = rules;
+  }
+
+  /**
+   * A draft of a pattern, named like it, without fabrics, for a wearer of whom nothing is known.
+   *
+   * @param pattern the pieces and the seams between them
+   * @return the draft
+   * @throws DraftingException if the pattern cannot be sewn together
+   */
+  public static Draft of(Pattern pattern) {
+    return new Draft(
+        pattern.name(), pattern, Assembly.of(pattern), Map.of(), Wearer.of(), Map.of());
+  }
+
+  /**
+   * The same draft under another name.
+   *
+   * @param newName not blank
+   * @return the draft
+   * @throws DraftingException if the name is blank
+   */
+  public Draft withName(String newName) {
+    if (newName.isBlank()) {
+      throw DraftingException.of("a draft has no name").accepted("a name that is not blank");
+    }
+    return new Draft(newName, pattern, assembly, fabrics, wearer, rules);
+  }
+
+  /**
+   * The same draft with a fabric for one of its cloths.
+   *
+   * @param cloth the part that the cloth plays in the pattern, such as "body" or "rib"
+   * @param fabric what it is cut from
+   * @return the draft
+   */
+  public Draft withFabric(String cloth, Fabric fabric) {
+    return new Draft(name, pattern, assembly, with(fabrics, cloth, fabric), wearer, rules);
+  }
+
+  /**
+   * The same draft for another wearer.
+   *
+   * @param newWearer who will wear it
+   * @return the draft
+   */
+  public Draft withWearer(Wearer newWearer) {
+    return new Draft(
+        name, pattern, assembly, fabrics, Objects.requireNonNull(newWearer, "wearer"), rules);
+  }
+
+  /**
+   * The same draft with a maker's own rule for the strip of an opening.
+   *
+   * @param opening the opening's name; "armhole" means "armhole (left)" and "armhole (right)" both
+   * @param rule how long its strip is made; recommended unless set
+   * @return the draft
+   * @throws DraftingException if there is no such opening
+   */
+  public Draft withStripRule(String opening, StripRule rule) {
+    if (openings().stream().noneMatch(known -> isNamed(known, opening))) {
+      throw DraftingException.of("there is no such opening")
+          .at(name)
+          .value(opening)
+          .accepted(String.join(", ", openings().stream().map(Opening::name).toList()));
+    }
+    return new Draft(name, pattern, assembly, fabrics, wearer, with(rules, opening, rule));
+  }
+
+  private static boolean isNamed(Opening opening, String name) {
+    return opening.name().equals(name) || opening.name().startsWith(name + " (");
+  }
+
+  private static <T> Map<String, T> with(Map<String, T> map, String key, T value) {
+    Map<String, T> more = new LinkedHashMap<>(map);
+    more.put(Objects.requireNonNull(key, "key"), Objects.requireNonNull(value, "value"));
+    return Collections.unmodifiableMap(more);
+  }
+
+  /**
+   * The draft's name.
+   *
+   * @return that of the pattern unless set
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * The pattern.
+   *
+   * @return the pattern that it was made from
+   */
+  public Pattern pattern() {
+    return pattern;
+  }
+
+  /**
+   * Who will wear it.
+   *
+   * @return the wearer
+   */
+  public Wearer wearer() {
+    return wearer;
+  }
+
+  /**
+   * The fabrics that were given, by cloth.
+   *
+   * @return an unmodifiable map in the order of giving
+   */
+  public Map<String, Fabric> fabrics() {
+    return fabrics;
+  }
+
+  /**
+   * The fabric for a cloth.
+   *
+   * @param cloth the part that the cloth plays in the pattern, such as "body" or "rib"
+   * @return what it is cut from
+   * @throws DraftingException if no fabric was given for it
+   */
+  public Fabric fabric(String cloth) {
+    Fabric fabric = fabrics.get(cloth);
+    if (fabric == null) {
+      throw DraftingException.of("no fabric is given for the cloth \"" + cloth + "\"")
+          .at(name)
+          .accepted(
+              fabrics.isEmpty()
+                  ? "a fabric for each of " + String.join(", ", cloths())
+                  : "a fabric for it beside those for " + String.join(", ", fabrics.keySet()));
+    }
+    return fabric;
+  }
+
+  /** The cloths that pieces and strips are cut from, in the order of the pattern. */
+  private Set<String> cloths() {
+    Set<String> cloths = new LinkedHashSet<>();
+    pattern.pieces().forEach(piece -> cloths.add(piece.cloth()));
+    for (Opening opening : openings()) {
+      if (opening.finish() instanceof BandFinish band) {
+        cloths.add(band.cloth());
+      }
+    }
+    return cloths;
+  }
+
+  private List<Fabric> usedFabrics() {
+    return cloths().stream().map(this::fabric).distinct().toList();
+  }
+
+  /**
+   * The openings that are left when all seams are sewn.
+   *
+   * @return an unmodifiable list
+   */
+  public List<Opening> openings() {
+    return assembly.openings();
+  }
+
+  /**
+   * The strips of all openings that get a band or binding.
+   *
+   * @return an unmodifiable list in the order of the openings
+   * @throws DraftingException if a strip's cloth has no fabric
+   */
+  public List<Strip> strips() {
+    List<Strip> known = strips;
+    if (known == null) {
+      known = openings().stream().flatMap(opening -> strip(opening).stream()).toList();
+      strips = known;
+    }
+    return known;
+  }
+
+  private Optional<Strip> strip(Opening opening) {
+    if (opening.finish() instanceof BandFinish band) {
+      return Optional.of(Strip.of(opening, band, fabric(band.cloth()), rule(opening)));
+    }
+    return Optional.empty();
+  }
+
+  private StripRule rule(Opening opening) {
+    StripRule own = rules.get(opening.name());
+    return own != null
+        ? own
+        : rules.entrySet().stream()
+            .filter(entry -> isNamed(opening, entry.getKey()))
+            .map(Map.Entry::getValue)
+            .findFirst()
+            .orElse(StripRule.recommended());
+  }
+
+  /**
+   * The opening for the head, the one named "neck", against the wearer's head.
+   *
+   * @return the check, or empty when there is no such opening or the head girth is not known
+   * @throws DraftingException if a cloth of it has no fabric
+   */
+  public Optional<HeadOpening> headOpening() {
+    return HeadCheck.of(pattern, openings(), strips(), wearer, this::fabric);
+  }
+
+  /**
+   * All that will go wrong, and what is to be known beforehand: of seams, cutting, fabrics, fit,
+   * strips, the way over the head and hems.
+   *
+   * @return an unmodifiable list, the gravest first, then by place
+   * @throws DraftingException if a cloth has no fabric
+   */
+  public List<Finding> findings() {
+    List<Finding> all = new ArrayList<>(assembly.findings());
+    all.addAll(cutPlan().findings());
+    all.addAll(Findings.of(pattern, openings(), usedFabrics(), wearer, this::fabric));
+    strips().forEach(strip -> all.addAll(strip.findings()));
+    headOpening().ifPresent(head -> all.addAll(head.findings()));
+    return Findings.inOrder(all);
+  }
+
+  /**
+   * The pieces with all the lines that are drawn on them.
+   *
+   * @return an unmodifiable list
+   */
+  public List<CutPiece> cutPieces() {
+    return cutPlan().pieces();
+  }
+
+  private CutPlan cutPlan() {
+    CutPlan known = cutPlan;
+    if (known == null) {
+      known = CutPlan.of(pattern);
+      cutPlan = known;
+    }
+    return known;
+  }
+
+  /**
+   * Everything that is cut: the pieces, then the strips.
+   *
+   * @return an unmodifiable list
+   * @throws DraftingException if a strip's cloth has no fabric
+   */
+  public List<CutItem> cutList() {
+    List<CutItem> items = new ArrayList<>(cutPlan().cutList());
+    for (Strip strip : strips()) {
+      items.add(
+          CutItem.ofStrip(
+              strip.name(),
+              strip.finish().cloth(),
+              strip.cutLength(),
+              strip.cutWidth(),
+              "length along the greatest stretch"));
+    }
+    return List.copyOf(items);
+  }
+
+  /**
+   * The measures of the finished garment lying flat: chest where the armholes end, lengths at the
+   * centres, seams, openings.
+   *
+   * @return an unmodifiable list
+   */
+  public List<Measure> measures() {
+    return Measures.of(pattern, openings());
+  }
+
+  /**
+   * A first estimate of what to buy. Cloth is reckoned with its shrinkage and 5 % for the ends, and
+   * rounded up to 10 cm.
+   *
+   * @return an unmodifiable list: fabrics, then thread
+   * @throws DraftingException if a cloth has no fabric
+   */
+  public List<Goods> goods() {
+    return GoodsEstimate.of(pattern, cutPlan().clothPieces(), openings(), strips(), this::fabric);
+  }
+
+  /**
+   * What to do, step by step.
+   *
+   * @return an unmodifiable list
+   * @throws DraftingException if a cloth has no fabric
+   */
+  public List<Step> orderOfWork() {
+    return OrderOfWork.of(pattern, openings(), strips(), usedFabrics(), HeadCheck.NECK);
+  }
+
+  /**
+   * The usual cautions, and those for children when the wearer is a child.
+   *
+   * @return an unmodifiable list
+   */
+  public List<Caution> cautions() {
+    return Cautions.of(wearer.age());
+  }
+
+  /**
+   * This draft beside another one.
+   *
+   * @param other the same garment in another fabric or size, or a changed pattern
+   * @return lengths of both, and findings that only one of them has
+   * @throws DraftingException if a cloth of either has no fabric
+   */
+  public Comparison compare(Draft other) {
+    return Comparison.of(lengths(), other.lengths(), findings(), other.findings());
+  }
+
+  private List<Measure> lengths() {
+    List<Measure> lengths = new ArrayList<>(measures());
+    for (Strip strip : strips()) {
+      lengths.add(new Measure(strip.name() + ", loop", strip.loop()));
+      lengths.add(new Measure(strip.name() + ", cut length", strip.cutLength()));
+      lengths.add(new Measure(strip.name() + ", cut width", strip.cutWidth()));
+    }
+    return lengths;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Draft
+        && ((Draft) other).name.equals(name)
+        && ((Draft) other).pattern.equals(pattern)
+        && ((Draft) other).fabrics.equals(fabrics)
+        && ((Draft) other).wearer.equals(wearer)
+        && ((Draft) other).rules.equals(rules);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, pattern, fabrics, wearer, rules);
+  }
+
+  @Override
+  public String toString() {
+    return name
+        + ": "
+        + pattern.pieces().size()
+        + " pieces, openings "
+        + String.join(", ", openings().stream().map(Opening::name).toList())
+        + ", fabrics "
+        + (fabrics.isEmpty() ? "none yet" : String.join(", ", fabrics.keySet()))
+        + ", wearer "
+        + wearer;
+  }
+}

@@ -1,0 +1,60 @@
+package dev.drafting.knit;
+
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * Something to buy.
+ *
+ * @since 0.1
+ */
+public final class Goods implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String what;
+  private final String amount;
+
+  private Goods(String what, String amount) {
+    this.what = what;
+    this.amount = amount;
+  }
+
+  static Goods of(String what, String amount) {
+    return new Goods(what, amount);
+  }
+
+  /**
+   * What to buy.
+   *
+   * @return such as the name of a fabric, or "thread"
+   */
+  public String what() {
+    return what;
+  }
+
+  /**
+   * How much of it.
+   *
+   * @return such as "1.4 m, 150 cm wide (estimate)"
+   */
+  public String amount() {
+    return amount;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Goods
+        && ((Goods) other).what.equals(what)
+        && ((Goods) other).amount.equals(amount);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(what, amount);
+  }
+
+  @Override
+  public String toString() {
+    return what + ": " + amount;
+  }
+}

@@ -1,0 +1,242 @@
+package dev.drafting.knit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.drafting.core.cut.CutItem;
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.finding.Finding;
+import dev.drafting.core.finding.Severity;
+import dev.drafting.core.measure.Length;
+import dev.drafting.knit.band.FoldedBand;
+import dev.drafting.knit.band.Outcome;
+import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.band.StripRule;
+import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.fabric.Structure;
+import dev.drafting.knit.hem.TurnedHem;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+class DraftTest {
+  private static final Fabric JERSEY =
+      Fabric.of("jersey", Structure.JERSEY, 0.30)
+          .withShrinkage(0.03, 0.05)
+          .withWidth(Length.cm(150));
+  private static final Fabric PIQUE =
+      Fabric.of("pique", Structure.PIQUE, 0.15).withWidth(Length.cm(160));
+  private static final Fabric RIB = Fabric.of("rib knit", Structure.RIB, 0.80);
+  private static final Wearer WEARER = Wearer.of().withChest(Length.cm(98)).withHead(Length.cm(58));
+
+  private static Draft draft(Vest vest, Fabric body, Fabric rib) {
+    return Draft.of(vest.pattern())
+        .withFabric("body", body)
+        .withFabric("rib", rib)
+        .withWearer(WEARER);
+  }
+
+  private static final Draft DRAFT = draft(Vest.plain(), JERSEY, RIB);
+
+  private static List<String> ids(Draft draft) {
+    return draft.findings().stream().map(Finding::id).toList();
+  }
+
+  @Test
+  void stripsAreMadeForEveryBandedOpeningFromItsOwnCloth() {
+    Map<String, String> cloths = new TreeMap<>();
+    DRAFT.strips().forEach(strip -> cloths.put(strip.name(), strip.fabric().name()));
+    assertEquals(
+        "{armhole (left) binding=jersey, armhole (right) binding=jersey, neck band=rib knit}",
+        cloths.toString());
+  }
+
+  @Test
+  void aMissingFabricIsNamedTogetherWithThoseThatAreKnown() {
+    Draft none = Draft.of(Vest.plain().pattern());
+    String first = message(none::strips);
+    assertTrue(first.contains("no fabric is given for the cloth"), first);
+    assertTrue(first.contains("a fabric for each of body, rib"), first);
+    String second = message(none.withFabric("body", JERSEY)::findings);
+    assertTrue(second.contains("\"rib\""), second);
+    assertTrue(second.contains("beside those for body"), second);
+  }
+
+  private static String message(java.util.function.Supplier<?> call) {
+    return String.valueOf(assertThrows(DraftingException.class, () -> use(call)).getMessage());
+  }
+
+  private static void use(java.util.function.Supplier<?> call) {
+    Object value = call.get();
+    assertNotEquals(null, value);
+  }
+
+  @Test
+  void aStripRuleGoesToTheOpeningOrToBothOfAPair() {
+    StripRule rule = StripRule.ratio(0.9);
+    Draft both = DRAFT.withStripRule("armhole", rule);
+    assertEquals(2, both.strips().stream().filter(strip -> strip.rule().equals(rule)).count());
+    Draft left = DRAFT.withStripRule("armhole (left)", rule);
+    assertEquals(1, left.strips().stream().filter(strip -> strip.rule().equals(rule)).count());
+    String message = message(() -> DRAFT.withStripRule("nec", rule));
+    assertTrue(message.contains("Found: nec"), message);
+    assertTrue(message.contains("neck"), message);
+  }
+
+  @Test
+  void jerseyShrinksAndThePiqueBandDoesNotGoOverTheHead() {
+    assertTrue(ids(DRAFT).contains("fabric.shrinks"), ids(DRAFT).toString());
+    assertTrue(!ids(DRAFT).contains("head.too-small"), ids(DRAFT).toString());
+    Draft pique = draft(Vest.plain().frontDepth(9), PIQUE, PIQUE);
+    assertEquals("head.too-small", pique.findings().get(0).id());
+    assertTrue(ids(pique).contains("ease.tight"), ids(pique).toString());
+  }
+
+  @Test
+  void findingsComeGravestFirst() {
+    Draft bad =
+        draft(Vest.plain().frontDepth(9), PIQUE.withShrinkage(0, 0.09), PIQUE)
+            .withStripRule("neck", StripRule.ratio(0.7));
+    List<Severity> found = bad.findings().stream().map(Finding::severity).toList();
+    assertEquals(found.stream().sorted(Comparator.reverseOrder()).toList(), found);
+    assertTrue(found.stream().distinct().count() > 1, bad.findings().toString());
+  }
+
+  @Test
+  void withoutAWearerNothingIsSaidAboutFit() {
+    Draft unknown = draft(Vest.plain().frontDepth(9), PIQUE, PIQUE).withWearer(Wearer.of());
+    assertTrue(ids(unknown).stream().noneMatch(id -> id.startsWith("head.")), "head");
+    assertTrue(ids(unknown).stream().noneMatch(id -> id.startsWith("ease.")), "ease");
+    assertTrue(unknown.headOpening().isEmpty());
+  }
+
+  @Test
+  void measuresOfTheVestAreThoseItWasDrawnWith() {
+    Map<String, Length> measures = new TreeMap<>();
+    DRAFT.measures().forEach(measure -> measures.put(measure.name(), measure.length()));
+    assertEquals(920, length(measures, "chest, all round"), 1e-6);
+    assertEquals(460, length(measures, "chest, lying flat"), 1e-6);
+    assertEquals(530, length(measures, "front, length at the centre"), 1e-9);
+    assertEquals(620, length(measures, "back, length at the centre"), 1e-9);
+    assertEquals(420, length(measures, "side seam"), 1e-9);
+    assertEquals(70, length(measures, "shoulder seam"), 1e-9);
+    assertEquals(920, length(measures, "hem, finished edge"), 1e-6);
+    assertTrue(measures.containsKey("armhole (right), finished edge"), measures.toString());
+  }
+
+  private static double length(Map<String, Length> measures, String name) {
+    Length length = measures.get(name);
+    if (length == null) {
+      throw new AssertionError("no " + name + " in " + measures);
+    }
+    return length.toMm();
+  }
+
+  @Test
+  void theCutListHasThePiecesAndTheStrips() {
+    List<String> names = DRAFT.cutList().stream().map(CutItem::name).toList();
+    assertEquals(List.of("front", "back"), names.subList(0, 2));
+    assertTrue(names.contains("neck band"), names.toString());
+    assertEquals(2, DRAFT.cutPieces().size());
+  }
+
+  /**
+   * Front and back lie side by side on 150 cm: 46 cm and two allowances wide each, 66 cm and a hem
+   * and a shoulder allowance long; the armhole strips lie below them. CV-34 and common practice:
+   * all divided by 1 - 0.05, and 5 % for the ends.
+   */
+  @Test
+  void goodsAreReckonedWithShrinkageAndEndsAndRoundedUp() {
+    Goods jersey = DRAFT.goods().get(0);
+    assertEquals("jersey", jersey.what());
+    assertEquals("0.8 m, 150 cm wide (estimate)", jersey.amount());
+    assertTrue(DRAFT.goods().get(1).amount().startsWith("0.1 m, if 70 cm of its width can be cut"));
+    Goods thread = DRAFT.goods().get(2);
+    assertEquals("thread", thread.what());
+    assertTrue(thread.amount().endsWith("m in all on a four-thread overlocker (estimate)"));
+  }
+
+  @Test
+  void narrowClothTakesTwiceTheLength() {
+    Fabric narrow = JERSEY.withWidth(Length.cm(80));
+    Goods goods = draft(Vest.plain(), narrow, RIB).goods().get(0);
+    assertEquals("1.6 m, 80 cm wide (estimate)", goods.amount());
+  }
+
+  @Test
+  void comparingSaysWhatDiffersAndWhichFindingsAreNew() {
+    Draft wide = draft(Vest.plain().neck(FoldedBand.of(Length.mm(20), Length.mm(7))), JERSEY, RIB);
+    Comparison comparison = DRAFT.compare(wide);
+    List<String> differing = comparison.differences().stream().map(Comparison.Row::name).toList();
+    assertEquals(
+        List.of("neck band, loop", "neck band, cut length", "neck band, cut width"), differing);
+    assertEquals(14, comparison.differences().get(2).difference().toMm(), 1e-9);
+    assertEquals(
+        "neck band, cut width: 40 mm here, 54 mm there (+14 mm)",
+        comparison.differences().get(2).toString());
+    assertEquals(List.of(), DRAFT.compare(DRAFT).differences());
+    Draft flared = draft(Vest.plain().frontDepth(9), PIQUE, PIQUE);
+    assertTrue(
+        DRAFT.compare(flared).onlyThere().stream().anyMatch(f -> f.id().equals("head.too-small")));
+    assertTrue(
+        DRAFT.compare(flared).onlyHere().stream().anyMatch(f -> f.id().equals("fabric.shrinks")));
+  }
+
+  @Test
+  void anotherBandLeavesTheFinishedNeckWhereItWas() {
+    Draft wide = draft(Vest.plain().neck(FoldedBand.of(Length.mm(20), Length.mm(7))), JERSEY, RIB);
+    assertEquals(neck(DRAFT).finishedEdge(), neck(wide).finishedEdge());
+    assertTrue(neck(wide).joinLine().compareTo(neck(DRAFT).joinLine()) > 0);
+    assertEquals(Outcome.LIES_FLAT, neck(wide).outcome());
+  }
+
+  private static Strip neck(Draft draft) {
+    return draft.strips().stream()
+        .filter(strip -> strip.opening().name().equals("neck"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void hemsAreCheckedAndWorkIsOrdered() {
+    Draft deep =
+        draft(Vest.plain().hem(TurnedHem.twice(Length.mm(10), Length.mm(20))), JERSEY, RIB);
+    assertTrue(ids(deep).stream().noneMatch(id -> id.equals("hem.flares")));
+    assertEquals("Prewash", deep.orderOfWork().get(0).title());
+    assertEquals(5, deep.cautions().size());
+    assertTrue(deep.withWearer(WEARER.withAge(6)).cautions().size() > 5);
+  }
+
+  @Test
+  void isAValueThatCanBeStored() throws Exception {
+    assertEquals(draft(Vest.plain(), JERSEY, RIB), DRAFT);
+    assertEquals(draft(Vest.plain(), JERSEY, RIB).hashCode(), DRAFT.hashCode());
+    assertNotEquals(DRAFT.withName("other"), DRAFT);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+      out.writeObject(DRAFT);
+    }
+    try (ObjectInputStream in =
+        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+      Draft read = (Draft) in.readObject();
+      assertEquals(DRAFT, read);
+      assertEquals(DRAFT.findings(), read.findings());
+    }
+  }
+
+  @Test
+  void printsWhatItIs() {
+    String text = DRAFT.toString();
+    assertTrue(text.startsWith("test vest: 2 pieces, openings "), text);
+    assertTrue(text.endsWith("fabrics body, rib, wearer chest 98 cm, head 58 cm"), text);
+    assertThrows(DraftingException.class, () -> use(() -> DRAFT.withName(" ")));
+  }
+}
