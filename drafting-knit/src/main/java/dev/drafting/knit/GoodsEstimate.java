@@ -84,12 +84,8 @@ final class GoodsEstimate {
   }
 
   private void add(Strip strip) {
-    double width = usableWidth(strip.fabric()).toMm();
-    double length = strip.cutLength().toMm();
-    int parts = (int) Math.ceil(length / width);
-    double part = length / parts + (parts > 1 ? 2 * strip.joinAllowance().toMm() : 0);
-    for (int i = 0; i < parts; i++) {
-      lay(strip.fabric()).add(new Rectangle(part, strip.cutWidth().toMm()));
+    for (int i = 0; i < strip.lengths(); i++) {
+      lay(strip.fabric()).add(new Rectangle(strip.lengthOfEach().toMm(), strip.cutWidth().toMm()));
     }
   }
 
@@ -101,13 +97,9 @@ final class GoodsEstimate {
     return fabric.structure() == Structure.RIB ? USUAL_RIB_WIDTH : USUAL_WIDTH;
   }
 
-  /** The width that is left of the goods when they have been washed. */
-  private static Length usableWidth(Fabric fabric) {
-    return fabric.width().orElse(usualWidth(fabric)).times(1 - fabric.shrinkageAcross());
-  }
-
   private static Goods cloth(Fabric fabric, List<Rectangle> pieces) {
-    Length lay = rows(pieces, usableWidth(fabric).toMm());
+    Length across = fabric.widthAfterWashing().orElse(usualWidth(fabric));
+    Length lay = rows(pieces, across.toMm());
     Length bought = fabric.beforeWashingAlong(lay).times(1 + END_LOSS);
     BigDecimal metres = BigDecimal.valueOf((long) Math.ceil(bought.toCm() / 10 - 1e-9), 1);
     String width =

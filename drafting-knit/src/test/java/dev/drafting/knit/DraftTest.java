@@ -172,6 +172,19 @@ class DraftTest {
   }
 
   @Test
+  void aStripLongerThanItsClothIsWideIsPieced() {
+    Vest wideBand = Vest.plain().neck(FoldedBand.of(Length.mm(60), Length.mm(7)));
+    Draft oneLength = draft(wideBand, JERSEY, RIB.withWidth(Length.cm(90)));
+    Draft pieced = draft(wideBand, JERSEY, RIB.withWidth(Length.cm(40)));
+    assertEquals(1, neck(oneLength).lengths());
+    assertEquals(2, neck(pieced).lengths());
+    assertEquals(neck(pieced).loop().toMm() + 4 * 10, 2 * neck(pieced).lengthOfEach().toMm(), 1e-9);
+    assertTrue(ids(pieced).contains("strip.pieced"), ids(pieced).toString());
+    assertEquals("0.2 m, 90 cm wide (estimate)", oneLength.goods().get(1).amount());
+    assertEquals("0.3 m, 40 cm wide (estimate)", pieced.goods().get(1).amount());
+  }
+
+  @Test
   void comparingSaysWhatDiffersAndWhichFindingsAreNew() {
     Draft wide = draft(Vest.plain().neck(FoldedBand.of(Length.mm(20), Length.mm(7))), JERSEY, RIB);
     Comparison comparison = DRAFT.compare(wide);

@@ -156,6 +156,29 @@ public final class Strip implements Serializable {
   }
 
   /**
+   * How many lengths the strip is pieced from, because its cloth is not wide enough for it. Each
+   * seam between them takes the allowance of the join at both its sides.
+   *
+   * @return 1 where it is cut in one, or where the width of the cloth is not known
+   */
+  public int lengths() {
+    return fabric
+        .widthAfterWashing()
+        .map(wide -> wide.minus(joinAllowance().times(2)).max(Length.cm(1)))
+        .map(room -> (int) Math.ceil(loop.ratioTo(room)))
+        .orElse(1);
+  }
+
+  /**
+   * How long each of its lengths is cut.
+   *
+   * @return the cut length, or a share of it with the allowances of the seams between
+   */
+  public Length lengthOfEach() {
+    return cutLength(loop.dividedBy(lengths()));
+  }
+
+  /**
    * The loops that lie flat.
    *
    * @return the window

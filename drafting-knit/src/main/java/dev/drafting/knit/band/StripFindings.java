@@ -28,12 +28,34 @@ final class StripFindings {
   }
 
   private List<Finding> find() {
-    return switch (strip.outcome()) {
-      case LIES_FLAT -> List.of();
-      case GAPES -> List.of(gapes());
-      case PUCKERS -> List.of(isNearlyStraight() ? drawsIn() : puckers());
-      case CANNOT_STRETCH -> List.of(cannotStretch());
-    };
+    List<Finding> findings = new ArrayList<>();
+    switch (strip.outcome()) {
+      case LIES_FLAT -> {}
+      case GAPES -> findings.add(gapes());
+      case PUCKERS -> findings.add(isNearlyStraight() ? drawsIn() : puckers());
+      case CANNOT_STRETCH -> findings.add(cannotStretch());
+    }
+    if (strip.lengths() > 1) {
+      findings.add(pieced());
+    }
+    return List.copyOf(findings);
+  }
+
+  private Finding pieced() {
+    String reason =
+        noun()
+            + " is longer than "
+            + strip.fabric().name()
+            + " is wide: piece it from "
+            + strip.lengths()
+            + " lengths of "
+            + Wording.amount(strip.lengthOfEach())
+            + ", sewn with "
+            + Wording.fine(strip.joinAllowance())
+            + ".";
+    return Finding.note("strip.pieced", place, reason)
+        .withRemedy(
+            Remedy.of("Put the seams where they show least: at a shoulder or under the arm."));
   }
 
   private boolean isNearlyStraight() {

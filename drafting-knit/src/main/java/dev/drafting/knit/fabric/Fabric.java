@@ -3,7 +3,6 @@ package dev.drafting.knit.fabric;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
-import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
@@ -356,6 +355,15 @@ public final class Fabric implements Serializable {
   }
 
   /**
+   * The width that is left to cut from when the cloth has been washed.
+   *
+   * @return the width less what it loses across, or empty when the width is not known
+   */
+  public Optional<Length> widthAfterWashing() {
+    return width().map(sold -> sold.times(1 - shrinkageAcross));
+  }
+
+  /**
    * The weight in grams per square metre.
    *
    * @return the weight, or empty when it is not known
@@ -462,28 +470,6 @@ public final class Fabric implements Serializable {
 
   @Override
   public String toString() {
-    StringBuilder text = new StringBuilder(name).append(": ").append(structure.plainName());
-    text.append(", stretch ").append(Wording.percent(stretchAcross));
-    if (stretchAlong != null) {
-      text.append(" across and ").append(Wording.percent(stretchAlong)).append(" along");
-    }
-    text.append(" (").append(stretchClass().plainName()).append(')');
-    if (recovery != null) {
-      text.append(", recovery ").append(Wording.percent(recovery));
-    }
-    if (shrinkageAcross > 0 || shrinkageAlong > 0) {
-      text.append(", shrinks ").append(Wording.percent(shrinkageAcross)).append(" across and ");
-      text.append(Wording.percent(shrinkageAlong)).append(" along");
-    }
-    if (prewashed) {
-      text.append(", prewashed");
-    }
-    if (width != null) {
-      text.append(", ").append(Wording.amount(width)).append(" wide");
-    }
-    if (mass != null) {
-      text.append(", ").append(Math.round(mass)).append(" g/m2");
-    }
-    return text.toString();
+    return FabricText.of(this);
   }
 }

@@ -89,6 +89,7 @@ class FabricTest {
     Fabric fabric = JERSEY.withShrinkage(0.03, 0.05);
     assertEquals(105.263, fabric.beforeWashingAlong(Length.cm(100)).toCm(), 5e-4);
     assertEquals(103.093, fabric.beforeWashingAcross(Length.cm(100)).toCm(), 5e-4);
+    assertEquals(145.5, fabric.withWidth(Length.cm(150)).widthAfterWashing().orElseThrow().toCm());
     Fabric six = JERSEY.withShrinkage(0, 0.06);
     assertEquals(63.830, six.beforeWashingAlong(Length.cm(60)).toCm(), 5e-4);
   }
