@@ -8,7 +8,6 @@ import dev.drafting.core.measure.Length;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * FreeRoom room = FreeRoom.within(new Box(0, 0, 100, 100));
  * Point corner = room.find(Length.mm(20), Length.mm(10), new Point(50, 50)).orElseThrow();
- * corner;  // => Point[x=40.0, y=46.0]
+ * corner;  // => (40, 45)
  * }</pre>
  *
  * @since 0.1
@@ -104,25 +103,48 @@ public final class FreeRoom {
   public Optional<Point> find(Length width, Length height, Point near) {
     double w = width.toMm();
     double h = height.toMm();
-    List<Point> corners = new ArrayList<>();
-    double startX = start(near.x() - w / 2, bounds.minX());
-    double startY = start(near.y() - h / 2, bounds.minY());
-    for (double x = startX; x + w <= bounds.maxX(); x += STEP) {
-      for (double y = startY; y + h <= bounds.maxY(); y += STEP) {
-        corners.add(new Point(x, y));
+    double x = near.x() - w / 2;
+    double y = near.y() - h / 2;
+    double reach = reach(x, y);
+    Optional<Point> nearest = Optional.empty();
+    double least = Double.POSITIVE_INFINITY;
+    for (int ring = 0; ring * STEP <= Math.min(reach, least); ring++) {
+      for (int[] step : ring(ring)) {
+        double distance = STEP * Math.hypot(step[0], step[1]);
+        Point corner = new Point(x + step[0] * STEP, y + step[1] * STEP);
+        if (distance < least && isWithin(corner, w, h) && isFree(corner, w, h)) {
+          nearest = Optional.of(corner);
+          least = distance;
+        }
       }
     }
-    Point best = new Point(near.x() - w / 2, near.y() - h / 2);
-    corners.sort(
-        Comparator.comparingDouble((Point p) -> p.minus(best).length().toMm())
-            .thenComparingDouble(Point::x)
-            .thenComparingDouble(Point::y));
-    return corners.stream().filter(p -> isFree(p, w, h)).findFirst();
+    return nearest;
   }
 
-  /** The first place on the grid through the wanted one that is not outside. */
-  private static double start(double wanted, double least) {
-    return wanted - Math.floor((wanted - least) / STEP) * STEP;
+  /** How far the farthest part of the room lies from a place. */
+  private double reach(double x, double y) {
+    double across = Math.max(Math.abs(bounds.minX() - x), Math.abs(bounds.maxX() - x));
+    double up = Math.max(Math.abs(bounds.minY() - y), Math.abs(bounds.maxY() - y));
+    return Math.max(across, up);
+  }
+
+  /** The steps to the places of a square ring, always in the same order. */
+  private static List<int[]> ring(int radius) {
+    List<int[]> steps = new ArrayList<>();
+    for (int i = -radius; i <= radius; i++) {
+      boolean side = Math.abs(i) == radius;
+      for (int j = -radius; j <= radius; j += side ? 1 : Math.max(1, 2 * radius)) {
+        steps.add(new int[] {i, j});
+      }
+    }
+    return steps;
+  }
+
+  private boolean isWithin(Point corner, double w, double h) {
+    return corner.x() >= bounds.minX()
+        && corner.y() >= bounds.minY()
+        && corner.x() + w <= bounds.maxX()
+        && corner.y() + h <= bounds.maxY();
   }
 
   private boolean isFree(Point corner, double w, double h) {

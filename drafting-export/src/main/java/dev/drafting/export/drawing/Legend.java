@@ -32,14 +32,22 @@ public final class Legend {
     double y = -3.5 - STEP;
     for (StrokeStyle style : used(drawing)) {
       double middle = y + LETTERS.toMm() / 2;
-      rows.addAll(sample(style, new Point(0, middle), new Point(SAMPLE, middle)));
+      rows.addAll(sample(style, new Point(0, middle)));
       rows.add(Label.of(style.meaning(), new Point(TEXT, y), LETTERS));
       y -= STEP;
     }
     return new Group("legend", rows);
   }
 
-  private static List<Stroke> sample(StrokeStyle style, Point from, Point to) {
+  /**
+   * A short line of one style, from the left to the right.
+   *
+   * @param style how to draw it
+   * @param from where it begins, in mm
+   * @return one stroke, or those of an arrow
+   */
+  public static List<Stroke> sample(StrokeStyle style, Point from) {
+    Point to = new Point(from.x() + SAMPLE, from.y());
     return style == StrokeStyle.GRAIN
         ? Arrow.single(style, style.toString(), from, to)
         : List.of(new Stroke(style, style.toString(), Curve.line(from, to)));

@@ -7,6 +7,7 @@ import dev.drafting.export.drawing.Element;
 import dev.drafting.export.drawing.Group;
 import dev.drafting.export.drawing.Label;
 import dev.drafting.export.drawing.Stroke;
+import dev.drafting.export.drawing.StrokeStyle;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -70,21 +71,21 @@ final class PieceSheets {
     return shape.intersects(box.minX(), box.minY(), box.width().toMm(), box.height().toMm());
   }
 
-  /** The outline of a closed line is filled; an open line is closed by the way back along it. */
+  /** A cut line is filled, closed by the fold if it is open; other lines are only lines. */
   private static Path2D shape(Element element) {
     Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO);
     if (element instanceof Label label) {
       Box box = label.bounds();
-      path.append(
-          new Rectangle2D.Double(box.minX(), box.minY(), box.width().toMm(), box.height().toMm()),
-          false);
+      double width = box.width().toMm();
+      double height = box.height().toMm();
+      path.append(new Rectangle2D.Double(box.minX(), box.minY(), width, height), false);
     } else if (element instanceof Stroke stroke) {
       Polyline points = stroke.curve().flatten(FLATNESS);
       path.moveTo(points.x(0), points.y(0));
       for (int i = 1; i < points.size(); i++) {
         path.lineTo(points.x(i), points.y(i));
       }
-      if (!stroke.curve().isClosed()) {
+      if (stroke.style() != StrokeStyle.CUT_LINE) {
         for (int i = points.size() - 2; i >= 0; i--) {
           path.lineTo(points.x(i), points.y(i));
         }

@@ -130,6 +130,9 @@ final class PlanPages {
             .then(Transform.scaling(scale))
             .then(Transform.translation(new Vector(frame.minX(), frame.maxY())));
     List<Element> picture = new ArrayList<>();
+    for (Stroke fold : sheets.piece().strokes(StrokeStyle.FOLD)) {
+      picture.add(new Stroke(StrokeStyle.OVERLAP, fold.name(), fold.curve().map(small)));
+    }
     for (Stroke stroke : sheets.piece().strokes(StrokeStyle.CUT_LINE)) {
       picture.add(new Stroke(StrokeStyle.MARKING, stroke.name(), stroke.curve().map(small)));
     }

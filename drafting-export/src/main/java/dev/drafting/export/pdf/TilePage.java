@@ -21,6 +21,9 @@ import java.util.List;
 final class TilePage {
   private static final double SMALL = 2;
 
+  /** Free room around the words that say what the sheet is. */
+  private static final double AROUND = 6;
+
   private final PieceSheets sheets;
   private final Cell cell;
 
@@ -67,8 +70,8 @@ final class TilePage {
         line(StrokeStyle.FRAME, x, y, x - 1.5, y);
       }
       double y = frame.maxY() - frame.height().toMm() / 3;
-      text("cut", x - 3.6, y + 1.2, Anchor.MIDDLE, 1.6);
-      text("off", x - 3.6, y - 1.6, Anchor.MIDDLE, 1.6);
+      text("cut", x - 3.6, y + 1.2, Anchor.MIDDLE, 1.8);
+      text("off", x - 3.6, y - 1.6, Anchor.MIDDLE, 1.8);
     }
     if (sheets.has(cell.above())) {
       double y = frame.maxY();
@@ -77,7 +80,7 @@ final class TilePage {
         line(StrokeStyle.FRAME, x, y, x, y + 1.5);
       }
       double x = frame.minX() + frame.width().toMm() / 3;
-      text("cut this margin off", x, y + 2.6, Anchor.MIDDLE, 1.6);
+      text("cut this margin off", x, y + 2.6, Anchor.MIDDLE, 1.8);
     }
   }
 
@@ -86,17 +89,30 @@ final class TilePage {
     if (sheets.has(cell.right())) {
       double x = frame.maxX() - overlap;
       line(StrokeStyle.OVERLAP, x, frame.minY(), x, frame.maxY());
-      double y = frame.centre().y();
-      text(cell.right().label(), x + overlap / 2, y + 3, Anchor.MIDDLE, 2.5);
-      text("goes", x + overlap / 2, y - 1, Anchor.MIDDLE, SMALL);
+      Box strip = new Box(x, frame.minY(), frame.maxX(), frame.maxY());
+      double y = freeMiddle(strip, 8, 9).y();
+      text(cell.right().label(), x + overlap / 2, y + 2, Anchor.MIDDLE, 2.2);
+      text("goes", x + overlap / 2, y - 1.4, Anchor.MIDDLE, SMALL);
       text("here", x + overlap / 2, y - 4.5, Anchor.MIDDLE, SMALL);
     }
     if (sheets.has(cell.below())) {
       double y = frame.minY() + overlap;
       line(StrokeStyle.OVERLAP, frame.minX(), y, frame.maxX(), y);
       String words = cell.below().label() + " goes here, up to the dashed line";
-      text(words, frame.centre().x(), y - overlap / 2 - 1, Anchor.MIDDLE, SMALL);
+      Box strip = new Box(frame.minX(), frame.minY(), frame.maxX(), y);
+      double width = Lettering.width(words, Length.mm(SMALL)).toMm();
+      Point middle = freeMiddle(strip, width, SMALL);
+      text(words, middle.x(), y - overlap / 2 - 1, Anchor.MIDDLE, SMALL);
     }
+  }
+
+  /** Where a text in a strip hides nothing of the drawing, as near its middle as can be. */
+  private Point freeMiddle(Box strip, double width, double height) {
+    FreeRoom room = FreeRoom.within(strip);
+    toPage(sheets.piece().elements()).forEach(room::take);
+    return room.find(Length.mm(width), Length.mm(height), strip.centre())
+        .map(corner -> new Point(corner.x() + width / 2, corner.y() + height / 2))
+        .orElse(strip.centre());
   }
 
   private List<Element> toPage(List<Element> onDrawing) {
@@ -118,10 +134,13 @@ final class TilePage {
       width = Math.max(width, Lettering.width(line, Length.mm(SMALL)).toMm());
     }
     double height = 8 + words.size() * SMALL * 1.8;
-    Point best = new Point(frame.minX() + width / 2 + 4, frame.maxY() - height / 2 - 4);
+    double wide = width + 2 * AROUND;
+    double high = height + 2 * AROUND;
+    Point best = new Point(frame.minX() + wide / 2, frame.maxY() - high / 2);
     Point corner =
-        room.find(Length.mm(width), Length.mm(height), best)
-            .orElse(new Point(frame.minX() + 4, frame.maxY() - height - 4));
+        room.find(Length.mm(wide), Length.mm(high), best)
+            .orElse(new Point(frame.minX(), frame.maxY() - high))
+            .plus(new Vector(AROUND, AROUND));
     double y = corner.y() + height - 5;
     text(title, corner.x(), y, Anchor.START, 5);
     y -= 1.2;

@@ -17,7 +17,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -101,7 +104,10 @@ public final class TiledPdf implements Format {
   @Override
   public void write(Drawing drawing, OutputStream out) throws IOException {
     try (PDDocument document = new PDDocument();
-        InputStream font = Lettering.open()) {
+        InputStream file = Lettering.open();
+        TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file))) {
+      // letters are set one by one, as wide as Lettering says
+      font.setEnableGsub(false);
       describe(document, drawing.title());
       new Printing(document, PDType0Font.load(document, font, true)).print(drawing);
       document.save(out);
