@@ -81,6 +81,7 @@ import dev.drafting.export.drawing.Group;
 import dev.drafting.export.drawing.Label;
 import dev.drafting.export.drawing.Legend;
 import dev.drafting.export.drawing.Lettering;
+import dev.drafting.export.drawing.PieceDrawing;
 import dev.drafting.export.drawing.PlainName;
 import dev.drafting.export.drawing.Stroke;
 import dev.drafting.export.drawing.StrokeStyle;

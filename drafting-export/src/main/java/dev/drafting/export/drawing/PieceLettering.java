@@ -1,0 +1,180 @@
+package dev.drafting.export.drawing;
+
+import dev.drafting.core.geometry.Box;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Transform;
+import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Angle;
+import dev.drafting.core.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts the arrows and words of a piece where nothing else is drawn. */
+final class PieceLettering {
+  static final String FOLD_OF_THE_CLOTH = "FOLD OF THE CLOTH";
+
+  private static final double LEADING = 1.75;
+  private static final double TITLE = 2;
+  private static final double LONGEST_ARROW = 320;
+  private static final double SHORTEST_ARROW = 20;
+  private static final double STRETCH_ARROW = 60;
+  private static final double[] LETTERS = {3.5, 3, 2.5, 2};
+  private static final double[] WIDTHS = {95, 70, 50, 35, 25};
+
+  /** Room for a reader of drawings that lacks the font and takes a wider one. */
+  private static final double WIDER = 1.15;
+
+  private static final Length NAMES = Length.mm(2.5);
+
+  private final FreeRoom room;
+  private final Box bounds;
+  private final List<Stroke> lines;
+  private final List<Element> elements = new ArrayList<>();
+
+  PieceLettering(Curve cutLine, List<Stroke> lines) {
+    room = FreeRoom.inside(cutLine);
+    bounds = cutLine.bounds();
+    this.lines = lines;
+    lines.forEach(this::put);
+  }
+
+  List<Element> elements() {
+    return elements;
+  }
+
+  private void put(Element element) {
+    elements.add(element);
+    room.take(element);
+  }
+
+  /** The grain as a long arrow, the greatest stretch as a double arrow across it. */
+  void grain(Angle grain) {
+    double longest = Math.min(LONGEST_ARROW, 0.5 * bounds.height().max(bounds.width()).toMm());
+    Point near = new Point(bounds.centre().x(), bounds.centre().y());
+    for (double length = longest; length >= SHORTEST_ARROW; length *= 0.8) {
+      double across = Math.min(STRETCH_ARROW, length / 2);
+      Vector along = direction(grain).times(length);
+      Vector stretch = direction(grain).left().times(across);
+      double width = Math.abs(along.dx()) + Math.abs(stretch.dx());
+      double height = Math.abs(along.dy()) + Math.abs(stretch.dy());
+      Optional<Point> corner = room.find(Length.mm(width), Length.mm(height), near);
+      if (corner.isPresent()) {
+        Point centre = new Point(corner.get().x() + width / 2, corner.get().y() + height / 2);
+        arrows(centre, along, stretch);
+        return;
+      }
+    }
+    arrows(
+        bounds.centre(),
+        direction(grain).times(SHORTEST_ARROW),
+        direction(grain).left().times(SHORTEST_ARROW / 2));
+  }
+
+  private static Vector direction(Angle angle) {
+    return new Vector(Math.cos(angle.toRadians()), Math.sin(angle.toRadians()));
+  }
+
+  private void arrows(Point centre, Vector along, Vector stretch) {
+    Point from = centre.plus(along.times(-0.5));
+    Point to = centre.plus(along.times(0.5));
+    Point left = centre.plus(stretch.times(-0.5));
+    Point right = centre.plus(stretch.times(0.5));
+    Arrow.single(StrokeStyle.GRAIN, "grain", from, to).forEach(this::put);
+    Arrow.twoHeaded(StrokeStyle.GRAIN, "greatest stretch", left, right).forEach(this::put);
+    name("grain", from.plus(along.times(0.85)).plus(new Vector(10, 0)), NAMES);
+    name("greatest stretch", centre.plus(new Vector(18, -6)), NAMES);
+  }
+
+  /** The name of the piece and what to know about it, as a block of lines. */
+  void words(String title, List<String> words) {
+    for (double height : LETTERS) {
+      for (double width : WIDTHS) {
+        if (block(title, words, height, width)) {
+          return;
+        }
+      }
+    }
+    beside(title, words);
+  }
+
+  private boolean block(String title, List<String> words, double height, double width) {
+    List<Label> labels = set(title, words, height, width);
+    Box box = labels.stream().map(Label::bounds).reduce(Box::union).orElseThrow();
+    Optional<Point> corner = room.find(box.width().times(WIDER), box.height(), bounds.centre());
+    corner.ifPresent(
+        at ->
+            move(labels, new Vector(at.x() - box.minX(), at.y() - box.minY())).forEach(this::put));
+    return corner.isPresent();
+  }
+
+  /** A piece too small for its words has them to its right. */
+  private void beside(String title, List<String> words) {
+    double height = LETTERS[LETTERS.length - 1];
+    Vector right = new Vector(bounds.maxX() + 5, bounds.maxY());
+    move(set(title, words, height, WIDTHS[0]), right).forEach(this::put);
+  }
+
+  /** Lines under each other, the first one larger, the upper left corner at the origin. */
+  private static List<Label> set(String title, List<String> words, double height, double width) {
+    List<Label> labels = new ArrayList<>();
+    double y = 0;
+    for (String line : Lettering.wrap(title, Length.mm(height * TITLE), Length.mm(width))) {
+      y -= height * TITLE;
+      labels.add(Label.of(line, new Point(0, y), Length.mm(height * TITLE)));
+      y -= height * TITLE * 0.5;
+    }
+    for (String paragraph : words) {
+      for (String line : Lettering.wrap(paragraph, Length.mm(height), Length.mm(width))) {
+        y -= height * LEADING;
+        labels.add(Label.of(line, new Point(0, y), Length.mm(height)));
+      }
+    }
+    return labels;
+  }
+
+  private static List<Label> move(List<Label> labels, Vector by) {
+    return labels.stream().map(label -> label.map(Transform.translation(by))).toList();
+  }
+
+  /** Folds in words, edges and markings by their names, each beside the middle of its line. */
+  void lineNames() {
+    for (Stroke line : lines) {
+      switch (line.style()) {
+        case FOLD -> name(foldWords(line), beside(line), Length.mm(3));
+        case JOIN_LINE -> name(line.name() + " join line", beside(line), NAMES);
+        case MARKING -> name(line.name(), beside(line), NAMES);
+        case NOTCH -> name(line.name(), within(line), NAMES);
+        default -> {}
+      }
+    }
+  }
+
+  private static String foldWords(Stroke fold) {
+    return fold.name().equals(FOLD_OF_THE_CLOTH) ? fold.name() : "FOLD, " + fold.name();
+  }
+
+  /** To the left of the middle of a line, which is inwards on an outline. */
+  private static Point beside(Stroke line) {
+    Length half = line.curve().length().dividedBy(2);
+    Vector inwards = line.curve().directionAt(half).left();
+    return line.curve().pointAt(half).plus(inwards.times(8 + 10 * Math.abs(inwards.dx())));
+  }
+
+  /** A little further in than the slit. */
+  private static Point within(Stroke slit) {
+    Curve curve = slit.curve();
+    return curve.end().plus(curve.end().minus(curve.start()).unit().times(10));
+  }
+
+  private void name(String text, Point near, Length height) {
+    if (text.isEmpty()) {
+      return;
+    }
+    Length width = Lettering.width(text, height).times(WIDER);
+    Point corner =
+        room.find(width, height, near).orElse(new Point(near.x() - width.toMm() / 2, near.y()));
+    put(Label.of(text, corner, height));
+  }
+}
