@@ -5,13 +5,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
-import java.io.Serializable;
 
 /** A value written with Java serialization and read back. */
 public final class SerialCopy {
   private SerialCopy() {}
 
-  public static Object of(Serializable value) {
+  /** The copy; the value must be serializable with all that it holds. */
+  @SuppressWarnings("unchecked") // a copy is of the type of its original
+  public static <T> T of(T value) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
       out.writeObject(value);
@@ -20,7 +21,7 @@ public final class SerialCopy {
     }
     try (ObjectInputStream in =
         new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-      return in.readObject();
+      return (T) in.readObject();
     } catch (IOException | ClassNotFoundException e) {
       throw new AssertionError(e);
     }

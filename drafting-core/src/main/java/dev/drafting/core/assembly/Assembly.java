@@ -11,6 +11,15 @@ import java.util.stream.Collectors;
  * A pattern with its pieces opened out and its seams closed: its openings, the lengths of its seams
  * against each other, and what will not sew well.
  *
+ * <pre>{@code
+ * Point a = new Point(0, 0), b = new Point(600, 0), c = new Point(600, 300), d = new Point(0, 300);
+ * Piece tube = Piece.of("tube", List.of(Edge.of("foot", List.of(a, b)), Edge.of("right", List.of(b, c)), Edge.of("top", List.of(c, d)), Edge.of("left", List.of(d, a))));
+ * Seam back = Seam.of("back seam", EdgeRef.parse("tube right"), EdgeRef.parse("tube left")).endToStart();
+ * Assembly sewn = Assembly.of(Pattern.of("tube", List.of(tube), List.of(back)));
+ * sewn;  // => tube: openings foot, top; 0 findings
+ * sewn.opening("top").lengthAt(Length.mm(-20));  // => 600 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 public final class Assembly implements Serializable {

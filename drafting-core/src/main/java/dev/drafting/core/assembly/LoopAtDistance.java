@@ -18,7 +18,6 @@ import java.util.stream.Collectors;
  * are moved by the distance and all other edges stay where they are.
  */
 final class LoopAtDistance {
-  private static final Length TOLERANCE = Length.mm(0.001);
   private static final double SAME_DIRECTION = 1e-6;
 
   private final List<OpeningPart> parts;
@@ -57,7 +56,7 @@ final class LoopAtDistance {
                     OffsetEdge.of(
                         e.name(), e.curve(), moved.contains(e.name()) ? distance : Length.ZERO))
             .toList();
-    return Offset.of(edges).withTolerance(TOLERANCE).result();
+    return Offset.of(edges).result();
   }
 
   /** The parallels of one edge with the straight continuations to their mitres. */

@@ -19,6 +19,14 @@ import org.jspecify.annotations.Nullable;
  * A pattern ready to be cut: the paper pieces with all allowances, the list of what to cut, and
  * what cannot be cut well.
  *
+ * <pre>{@code
+ * Point a = new Point(0, 0), b = new Point(200, 0), c = new Point(200, 300), d = new Point(0, 300);
+ * Piece half = Piece.of("half", List.of(Edge.of("hem", List.of(a, b)), Edge.of("side", List.of(b, c)), Edge.of("top", List.of(c, d)), Edge.onFold(Curve.line(d, a))));
+ * CutPlan plan = CutPlan.of(Pattern.of("tube", List.of(half.withFinish("side", SeamFinish.of(Length.mm(7)))), List.of()));
+ * plan.cutList();  // => [half: 1 from body cloth, 300 x 414 mm, cut 1 on the fold]
+ * plan.pieces().get(0).lines().get(0);  // => side: join line, 300 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 public final class CutPlan implements Serializable {

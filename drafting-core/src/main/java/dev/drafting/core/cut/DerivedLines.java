@@ -82,7 +82,7 @@ final class DerivedLines {
     boolean joins = role == LineRole.JOIN;
     OffsetResult moved;
     try {
-      moved = needsOffset(joins, distances) ? outlines.with(distances, joins) : cut;
+      moved = needsOffset(joins, distances) ? moved(distances, joins) : cut;
     } catch (DraftingException e) {
       withoutRoom.addAll(distances.keySet());
       return;
@@ -90,6 +90,17 @@ final class DerivedLines {
     for (Map.Entry<String, Length> entry : distances.entrySet()) {
       addLine(role, piece.edge(entry.getKey()), entry.getValue(), moved);
     }
+  }
+
+  /** All edges at the distances of this row: joins among cut edges, other lines among finished. */
+  private OffsetResult moved(Map<String, Length> distances, boolean joins) {
+    if (joins) {
+      return outlines.with(distances, true);
+    }
+    Map<String, Length> all = new LinkedHashMap<>();
+    piece.edges().forEach(e -> all.put(e.name(), Length.ZERO));
+    all.putAll(distances);
+    return outlines.with(all, false);
   }
 
   private boolean needsOffset(boolean joins, Map<String, Length> distances) {

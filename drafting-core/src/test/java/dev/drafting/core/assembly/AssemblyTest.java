@@ -4,6 +4,7 @@ import static dev.drafting.core.pattern.Refusals.refusal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.SerialCopy;
 import dev.drafting.core.geometry.Arc;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
@@ -18,7 +19,6 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.RawEdge;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.pattern.SeamFinish;
-import dev.drafting.core.pattern.Serialized;
 import dev.drafting.core.pattern.Vests;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -296,9 +296,9 @@ class AssemblyTest {
   @Test
   void assembliesAreValues() {
     Assembly one = Assembly.of(Vests.seamed());
-    assertEquals(one, Serialized.copy(one));
-    assertEquals(one.hashCode(), Serialized.copy(one).hashCode());
-    assertEquals(one.openings(), Serialized.copy(one).openings());
+    assertEquals(one, SerialCopy.of(one));
+    assertEquals(one.hashCode(), SerialCopy.of(one).hashCode());
+    assertEquals(one.openings(), SerialCopy.of(one).openings());
     assertEquals(one.openings(), Assembly.of(Vests.seamed()).openings());
     Opening neck = one.opening("neck");
     assertEquals(

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.SerialCopy;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.geometry.Arc;
 import dev.drafting.core.geometry.Curve;
@@ -22,7 +23,6 @@ import dev.drafting.core.pattern.Notch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.SeamFinish;
-import dev.drafting.core.pattern.Serialized;
 import dev.drafting.core.pattern.SharedPaper;
 import dev.drafting.core.pattern.Vests;
 import java.util.List;
@@ -296,7 +296,7 @@ class CutPlanTest {
   void plansAreValues() {
     Pattern vest = Finishes.vest().withVersion("2");
     CutPlan plan = CutPlan.of(vest);
-    CutPlan copy = Serialized.copy(plan);
+    CutPlan copy = SerialCopy.of(plan);
     assertEquals(plan, copy);
     assertEquals(plan.hashCode(), copy.hashCode());
     assertEquals(plan.pieces(), copy.pieces());

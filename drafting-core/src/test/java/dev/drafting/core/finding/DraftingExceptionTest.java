@@ -62,7 +62,7 @@ class DraftingExceptionTest {
   @Test
   void comesBackFromStorage() {
     DraftingException refusal = DraftingException.of("no length").at("neck").value(0).accepted("1");
-    DraftingException back = (DraftingException) SerialCopy.of(refusal);
+    DraftingException back = SerialCopy.of(refusal);
     assertEquals(refusal.getMessage(), back.getMessage());
     assertEquals(refusal.where(), back.where());
   }

@@ -4,6 +4,7 @@ import static dev.drafting.core.pattern.Refusals.refusal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.SerialCopy;
 import dev.drafting.core.measure.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -95,9 +96,9 @@ class FinishTest {
             RawEdge.of(),
             FoldEdge.of());
     for (Finish one : finishes) {
-      assertEquals(one, Serialized.copy(one));
-      assertEquals(one.hashCode(), Serialized.copy(one).hashCode());
-      assertEquals(one.profile(), Serialized.copy(one.profile()));
+      assertEquals(one, SerialCopy.of(one));
+      assertEquals(one.hashCode(), SerialCopy.of(one).hashCode());
+      assertEquals(one.profile(), SerialCopy.of(one.profile()));
     }
     assertEquals(finishes.size(), finishes.stream().distinct().count());
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.SerialCopy;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import java.util.List;
@@ -125,15 +126,15 @@ class PatternTest {
             .withSharedPaper(SharedPaper.of("body", "back", "front"))
             .withSeamTolerance(Length.mm(0.01))
             .withVersion("2");
-    assertEquals(one, Serialized.copy(one));
-    assertEquals(one.hashCode(), Serialized.copy(one).hashCode());
-    assertEquals(one.toString(), Serialized.copy(one).toString());
+    assertEquals(one, SerialCopy.of(one));
+    assertEquals(one.hashCode(), SerialCopy.of(one).hashCode());
+    assertEquals(one.toString(), SerialCopy.of(one).toString());
     assertNotEquals(one, one.withVersion("3"));
     assertNotEquals(one, one.withFinish(FRONT_SIDE, RawEdge.of()));
     assertNotEquals(one, one.withSeamTolerance(Length.mm(1)));
     Seam eased = Seam.of("side", FRONT_SIDE, BACK_SIDE).withEase(Length.mm(5)).endToStart();
     assertEquals("side: front / side to back / side, end to start, ease 5 mm", eased.toString());
-    assertEquals(eased, Serialized.copy(eased));
+    assertEquals(eased, SerialCopy.of(eased));
     assertNotEquals(eased, Seam.of("side", FRONT_SIDE, BACK_SIDE));
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.SerialCopy;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Angle;
@@ -292,9 +293,9 @@ class PieceTest {
             .withCorner("side", "top", CornerTreatment.bevel())
             .withCloth("rib")
             .withGrain(Angle.degrees(45));
-    assertEquals(one, Serialized.copy(one));
-    assertEquals(one.hashCode(), Serialized.copy(one).hashCode());
-    assertEquals(one.corners(), Serialized.copy(one).corners());
+    assertEquals(one, SerialCopy.of(one));
+    assertEquals(one.hashCode(), SerialCopy.of(one).hashCode());
+    assertEquals(one.corners(), SerialCopy.of(one).corners());
     assertNotEquals(one, one.withCloth("body"));
     assertEquals("side to top, 90°, bevel", one.corner("side", "top").toString());
     assertNotEquals(one, one.withCorner("side", "top", CornerTreatment.round()));
