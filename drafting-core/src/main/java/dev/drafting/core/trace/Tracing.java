@@ -96,7 +96,7 @@ public final class Tracing implements Serializable {
                 .value(count + " times")
                 .accepted(
                     most == 1
-                        ? "each edge of a half once"
+                        ? "each edge once"
                         : "each edge of a whole piece once or twice");
           }
         });

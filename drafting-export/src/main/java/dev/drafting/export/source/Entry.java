@@ -73,7 +73,8 @@ final class Entry {
     if (content instanceof List<?> list) {
       return "a list of " + list.size();
     }
-    return content instanceof Map ? "an object" : content.toString();
+    String text = content instanceof Map ? "an object" : content.toString();
+    return text.isBlank() ? "an empty text" : text;
   }
 
   /** A text of 1 to {@code longest} characters. */
@@ -90,8 +91,8 @@ final class Entry {
 
   /** A name of a piece, edge, seam, fabric or make. */
   String name() {
-    String name = text(1_000);
-    if (!isName(name)) {
+    String name = content.toString().strip();
+    if (!isText || !isName(name)) {
       throw fault("this cannot be a name").accepted(NAME_ACCEPTED);
     }
     return name;
@@ -107,8 +108,8 @@ final class Entry {
         String.format(
             Locale.ROOT,
             "a length with its unit from %s to %s, such as \"%s\"",
-            least.text(LengthUnit.MM),
-            most.text(LengthUnit.MM),
+            shown(least),
+            shown(most),
             example(least, most));
     if (!isText) {
       throw fault("a length is a text with its unit").accepted(accepted);
@@ -123,7 +124,12 @@ final class Entry {
   private static String example(Length least, Length most) {
     Length usual = Length.mm(7);
     boolean suits = usual.compareTo(least) >= 0 && usual.compareTo(most) <= 0;
-    return (suits ? usual : Length.cm(60)).text(suits ? LengthUnit.MM : LengthUnit.CM);
+    return shown(suits ? usual : Length.cm(60));
+  }
+
+  private static String shown(Length length) {
+    boolean isShort = length.abs().compareTo(Length.cm(10)) <= 0;
+    return length.text(isShort ? LengthUnit.MM : LengthUnit.CM);
   }
 
   /** A share in per cent, "30 %" being 0.3; both bounds accepted, in per cent. */
@@ -197,13 +203,19 @@ final class Entry {
     return content.equals("true");
   }
 
-  /** One of the words that are known here. */
+  /** One of the words that are known here, whether in capital letters or not. */
   <T> T choice(String what, Map<String, T> known) {
-    T chosen = isText ? known.get(content.toString().strip().toLowerCase(Locale.ROOT)) : null;
-    if (chosen == null) {
-      throw fault("the " + what + " is unknown").accepted(String.join(", ", known.keySet()));
+    String text = isText ? content.toString().strip() : "";
+    for (Map.Entry<String, T> choice : known.entrySet()) {
+      if (choice.getKey().equalsIgnoreCase(text)) {
+        return choice.getValue();
+      }
     }
-    return chosen;
+    throw fault("the " + what + " is unknown").accepted(String.join(", ", known.keySet()));
+  }
+
+  boolean isList() {
+    return content instanceof List;
   }
 
   /** A list with a number of values, both bounds accepted. */
@@ -219,12 +231,14 @@ final class Entry {
 
   /** An object that has no other fields than these. */
   Fields fields(String... known) {
-    return Fields.of(this, raw(), List.of(known));
+    Fields fields = anyFields();
+    fields.require(List.of(known));
+    return fields;
   }
 
   /** The fields before it is known which of them are accepted. */
   Fields anyFields() {
-    return Fields.of(this, raw(), List.copyOf(raw().keySet()));
+    return Fields.of(this, raw());
   }
 
   @SuppressWarnings("unchecked") // the only maps are those of ofFields

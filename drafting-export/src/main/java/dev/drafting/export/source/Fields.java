@@ -4,6 +4,7 @@ import dev.drafting.core.finding.DraftingException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /** The fields of a JSON object, all of them known. */
@@ -16,7 +17,12 @@ final class Fields {
     this.fields = fields;
   }
 
-  static Fields of(Entry object, Map<String, Entry> fields, List<String> known) {
+  static Fields of(Entry object, Map<String, Entry> fields) {
+    return new Fields(object, fields);
+  }
+
+  /** Refuses a field that is not among the known ones. */
+  void require(List<String> known) {
     for (Map.Entry<String, Entry> field : fields.entrySet()) {
       if (!known.contains(field.getKey())) {
         DraftingException fault =
@@ -24,7 +30,6 @@ final class Fields {
         throw field.getValue().place(fault.accepted(String.join(", ", known)));
       }
     }
-    return new Fields(object, fields);
   }
 
   /** The object that has these fields. */
@@ -50,5 +55,10 @@ final class Fields {
   /** What a field that may be left out says, or else this. */
   <T> T or(String name, T otherwise, Function<Entry, T> reading) {
     return find(name).map(reading).orElse(otherwise);
+  }
+
+  /** A thing as it is, or changed by what a field says that may be left out. */
+  <T> T change(T thing, String name, BiFunction<T, Entry, T> setting) {
+    return find(name).map(value -> setting.apply(thing, value)).orElse(thing);
   }
 }

@@ -113,7 +113,7 @@ final class JsonFile {
       case VALUE_STRING:
         return Entry.ofText(where, path, parser.getText());
       case VALUE_NULL:
-        throw here("there is no value").value("null").accepted("a value");
+        throw at(where, path, "there is no value").value("null").accepted("a value");
       default:
         return Entry.ofOther(where, path, parser.getText());
     }
@@ -134,7 +134,7 @@ final class JsonFile {
       String field = parser.currentName();
       Integer before = lines.putIfAbsent(field, parser.currentTokenLocation().getLineNr());
       if (before != null) {
-        throw here("the field is given twice")
+        throw at(place(name, parser.currentTokenLocation()), path, "a field is given twice")
             .value(field)
             .accepted("each field once; it stands already in line " + before);
       }
@@ -142,6 +142,10 @@ final class JsonFile {
       fields.put(field, value(path.isEmpty() ? field : path + " / " + field));
     }
     return fields;
+  }
+
+  private static DraftingException at(String where, String path, String what) {
+    return DraftingException.of(what).at(path.isEmpty() ? where : where + ", field " + path);
   }
 
   private DraftingException here(String what) {

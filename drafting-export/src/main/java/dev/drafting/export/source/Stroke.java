@@ -2,6 +2,7 @@ package dev.drafting.export.source;
 
 import dev.drafting.core.finding.DraftingException;
 import java.util.Arrays;
+import java.util.List;
 
 /** One stroke of the pencil along one edge, as it stands in the file; points in centimetres. */
 final class Stroke {
@@ -49,7 +50,13 @@ final class Stroke {
     return lines(file, firstLine, lastLine);
   }
 
-  static String lines(String file, int first, int last) {
+  /** The lines of the file that hold these strokes. */
+  static String lines(List<Stroke> strokes) {
+    Stroke first = strokes.get(0);
+    return lines(first.file, first.firstLine, strokes.get(strokes.size() - 1).lastLine);
+  }
+
+  private static String lines(String file, int first, int last) {
     return file + (first == last ? ", line " + first : ", lines " + first + " to " + last);
   }
 
@@ -59,14 +66,6 @@ final class Stroke {
 
   String edge() {
     return edge;
-  }
-
-  int firstLine() {
-    return firstLine;
-  }
-
-  int lastLine() {
-    return lastLine;
   }
 
   int points() {

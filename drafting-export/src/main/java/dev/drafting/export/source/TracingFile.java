@@ -109,7 +109,9 @@ final class TracingFile {
   private String name(CSVRecord line, int column) {
     String text = line.get(column);
     if (!Entry.isName(text)) {
-      throw fault(column, "this cannot be a name").value(text).accepted(Entry.NAME_ACCEPTED);
+      throw fault(column, "this cannot be a name")
+          .value(text.isEmpty() ? "nothing" : text)
+          .accepted(Entry.NAME_ACCEPTED);
     }
     return text;
   }
@@ -120,7 +122,7 @@ final class TracingFile {
     if (!NUMBER.matcher(number).matches()) {
       boolean comma = number.contains(",");
       throw fault(column, comma ? "the number has a decimal comma" : "this is no number")
-          .value(number)
+          .value(number.isEmpty() ? "nothing" : number)
           .accepted(accepted);
     }
     double centimetres = Double.parseDouble(number);

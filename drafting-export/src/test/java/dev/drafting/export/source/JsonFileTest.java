@@ -95,7 +95,9 @@ class JsonFileTest {
         refused("\"silk\"", e -> e.choice("structure", Map.of("rib", 7)))
             .endsWith("the structure is unknown. Found: silk. Accepted: rib."));
     assertTrue(refused("\"a/b\"", Entry::name).contains("this cannot be a name. Found: a/b"));
-    assertTrue(refused("\" \"", Entry::name).contains("the text is empty or too long"));
+    assertTrue(
+        refused("\" \"", Entry::name).contains("this cannot be a name. Found: an empty text"));
+    assertTrue(refused("\" \"", e -> e.text(9)).contains("the text is empty or too long"));
     assertTrue(refused("1", e -> e.list(1, 2)).contains("this is no list"));
     assertTrue(refused("[]", e -> e.list(1, 2)).contains("too short or too long"));
     assertTrue(refused("1", Entry::anyFields).contains("this is no object"));
@@ -122,7 +124,7 @@ class JsonFileTest {
   @Test
   void aFieldGivenTwiceIsRefused() {
     assertEquals(
-        "garment.json, line 3, column 2: the field is given twice. Found: a. "
+        "garment.json, line 3, column 2: a field is given twice. Found: a. "
             + "Accepted: each field once; it stands already in line 1.",
         refused("{\"a\": 1,\n\"b\": 2,\n \"a\": 1}"));
   }

@@ -21,9 +21,9 @@ final class VestTracing {
   private static final long SEED = 1829;
   private static final double WANDER_MM = 0.9;
   private static final double MOST_WANDER_MM = 2;
-  private static final double SLIP_MM = 9;
-  private static final int SLIP_AT = 14;
-  private static final double CLOSE_MM = 6;
+  private static final double SLIP_MM = 12;
+  private static final int SLIP_AT = 17;
+  private static final double CLOSE_MM = 5;
   private static final double WIDE_MM = 10;
 
   private final Random hand = new Random(SEED);
@@ -46,8 +46,8 @@ final class VestTracing {
     write("front", "hem", stroke(vest.frontHem, asItIs, WIDE_MM));
     write("front", "side", stroke(vest.side, asItIs, WIDE_MM));
     List<Point> armhole = stroke(vest.frontArmhole, asItIs, CLOSE_MM);
-    Point slipped = armhole.get(SLIP_AT).plus(new Vector(SLIP_MM, -1));
-    armhole.set(SLIP_AT, slipped);
+    Vector out = vest.frontArmhole.directionAt(Length.mm(CLOSE_MM * SLIP_AT)).left().negated();
+    armhole.set(SLIP_AT, armhole.get(SLIP_AT).plus(out.times(SLIP_MM)));
     write("front", "armhole", armhole);
     write("front", "shoulder", stroke(vest.shoulder, asItIs, WIDE_MM));
     write("front", "neck", stroke(vest.frontNeck, asItIs, CLOSE_MM));
@@ -134,7 +134,7 @@ final class VestTracing {
     final Curve frontArmhole = armhole(90, 80);
     final Curve backArmhole = armhole(75, 95);
     final Curve frontNeck = neckline(93, 56, 44);
-    final Curve backNeck = neckline(26, 19, 46);
+    final Curve backNeck = neckline(34, 28, 42);
 
     /** Leaves the centre square and crosses the side seam at an angle, so that the tail drops. */
     private Curve hem(double centre, double degrees) {

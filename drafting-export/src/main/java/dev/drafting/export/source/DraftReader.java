@@ -1,0 +1,71 @@
+package dev.drafting.export.source;
+
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.knit.Draft;
+import dev.drafting.knit.Wearer;
+import dev.drafting.knit.band.StripRule;
+import dev.drafting.knit.fabric.Fabric;
+import java.util.Map;
+import java.util.Set;
+
+/** Reads for whom, in which fabrics and with which strips the pattern is made up. */
+final class DraftReader {
+  private static final int MOST_MAKES = 20;
+  private static final int OLDEST = 120;
+
+  private DraftReader() {}
+
+  /** A draft for each make by its name, in the order of the file. */
+  static Map<String, Draft> makes(
+      Fields garment, Pattern pattern, Set<String> roles, Set<String> openings) {
+    Draft base = base(garment, pattern, openings);
+    Map<String, Fabric> fabrics = FabricReader.fabrics(garment.get("fabrics"));
+    Unique<Draft> makes = new Unique<>("make");
+    for (Entry entry : garment.get("makes").list(1, MOST_MAKES)) {
+      Fields fields = entry.fields("name", "cloths");
+      String name = fields.get("name").name();
+      Draft named = base.withName(pattern.name() + ", " + name);
+      makes.put(entry, name, make(named, fields.get("cloths"), roles, fabrics));
+    }
+    return makes.all();
+  }
+
+  private static Draft base(Fields garment, Pattern pattern, Set<String> openings) {
+    Wearer wearer = garment.or("wearer", Wearer.of(), DraftReader::wearer);
+    Map<String, StripRule> rules =
+        garment.or("strips", Map.of(), list -> StripReader.rules(list, openings));
+    return garment
+        .object()
+        .placed(
+            () -> {
+              Draft base = Draft.of(pattern).withWearer(wearer);
+              for (Map.Entry<String, StripRule> rule : rules.entrySet()) {
+                base = base.withStripRule(rule.getKey(), rule.getValue());
+              }
+              return base;
+            });
+  }
+
+  private static Draft make(
+      Draft base, Entry cloths, Set<String> roles, Map<String, Fabric> fabrics) {
+    Fields fields = cloths.fields(roles.toArray(String[]::new));
+    Draft draft = base;
+    for (String role : roles) {
+      draft = draft.withFabric(role, fields.get(role).choice("fabric", fabrics));
+    }
+    return draft;
+  }
+
+  private static Wearer wearer(Entry entry) {
+    Fields fields = entry.fields("chest", "head", "age");
+    Wearer wearer = Wearer.of();
+    wearer = fields.change(wearer, "chest", (w, e) -> w.withChest(girth(e, 20, 250)));
+    wearer = fields.change(wearer, "head", (w, e) -> w.withHead(girth(e, 25, 80)));
+    return fields.change(wearer, "age", (w, e) -> w.withAge(e.count(0, OLDEST)));
+  }
+
+  private static Length girth(Entry entry, int leastCm, int mostCm) {
+    return entry.length(Length.cm(leastCm), Length.cm(mostCm));
+  }
+}

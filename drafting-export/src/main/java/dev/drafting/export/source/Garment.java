@@ -1,0 +1,128 @@
+package dev.drafting.export.source;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.trace.TruedPiece;
+import dev.drafting.knit.Draft;
+import java.io.Serializable;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * A garment as it was read from its folder: the trued pieces, the pattern made of them and a draft
+ * for each make. Immutable; may be shared between threads.
+ *
+ * @since 0.1
+ */
+public final class Garment implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String about;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<TruedPiece> trued;
+
+  private final Pattern pattern;
+
+  @SuppressWarnings("serial") // always an unmodifiable view of a LinkedHashMap
+  private final Map<String, Draft> makes;
+
+  Garment(String about, List<TruedPiece> trued, Pattern pattern, Map<String, Draft> makes) {
+    this.about = about;
+    this.trued = List.copyOf(trued);
+    this.pattern = pattern;
+    this.makes = Collections.unmodifiableMap(new LinkedHashMap<>(makes));
+  }
+
+  /**
+   * What the garment is called.
+   *
+   * @return the name
+   */
+  public String name() {
+    return pattern.name();
+  }
+
+  /**
+   * What its maker wrote about it.
+   *
+   * @return some words, or nothing
+   */
+  public String about() {
+    return about;
+  }
+
+  /**
+   * The pieces as they were trued, each with the report of what was seen in the tracing.
+   *
+   * @return unmodifiable, in the order of the description
+   */
+  public List<TruedPiece> trued() {
+    return trued;
+  }
+
+  /**
+   * The pieces with their finishes, and the seams between them.
+   *
+   * @return the pattern that all makes have in common
+   */
+  public Pattern pattern() {
+    return pattern;
+  }
+
+  /**
+   * The pattern in the fabrics of each make, for the wearer. Each draft is called after the garment
+   * and its make.
+   *
+   * @return the drafts by the names of the makes; unmodifiable, in the order of the description, at
+   *     least one
+   */
+  public Map<String, Draft> makes() {
+    return makes;
+  }
+
+  /**
+   * The draft of one make.
+   *
+   * @param make its name
+   * @return the draft
+   * @throws DraftingException if there is no such make
+   */
+  public Draft make(String make) {
+    Draft draft = makes.get(make);
+    if (draft == null) {
+      throw DraftingException.of("there is no such make")
+          .at(name())
+          .value(make)
+          .accepted(String.join(", ", makes.keySet()));
+    }
+    return draft;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Garment
+        && ((Garment) other).about.equals(about)
+        && ((Garment) other).trued.equals(trued)
+        && ((Garment) other).pattern.equals(pattern)
+        && ((Garment) other).makes.equals(makes);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(about, trued, pattern, makes);
+  }
+
+  /** The name, the pieces and the makes, the first eight of each. */
+  @Override
+  public String toString() {
+    return name()
+        + ": pieces "
+        + String.join(", ", trued.stream().limit(8).map(piece -> piece.piece().name()).toList())
+        + "; makes "
+        + String.join(", ", makes.keySet().stream().limit(8).toList());
+  }
+}

@@ -1,0 +1,90 @@
+package dev.drafting.export.source;
+
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Finish;
+import dev.drafting.core.pattern.Seam;
+import dev.drafting.core.pattern.SeamFinish;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads which edges are sewn together, with which allowance. */
+final class SeamReader {
+  private static final int MOST_SEAMS = 200;
+  private static final int MOST_EDGES = 20;
+  private static final Length MOST_ALLOWANCE = Length.mm(50);
+  private static final Length MOST_EASE = Length.mm(500);
+  private static final Map<String, Boolean> MEETINGS = meetings();
+
+  private final EdgeNames edges;
+  private final Unique<Seam> seams = new Unique<>("seam");
+  private final Map<EdgeRef, Finish> finishes = new LinkedHashMap<>();
+
+  private SeamReader(EdgeNames edges) {
+    this.edges = edges;
+  }
+
+  private static Map<String, Boolean> meetings() {
+    Map<String, Boolean> meetings = new LinkedHashMap<>();
+    meetings.put("start to start", false);
+    meetings.put("end to start", true);
+    return meetings;
+  }
+
+  static SeamReader read(Entry list, EdgeNames edges) {
+    SeamReader reader = new SeamReader(edges);
+    list.list(0, MOST_SEAMS).forEach(reader::add);
+    return reader;
+  }
+
+  /** The seams in the order of the file. */
+  List<Seam> seams() {
+    return List.copyOf(seams.all().values());
+  }
+
+  /** The allowance of every edge that is in a seam. */
+  Map<EdgeRef, Finish> finishes() {
+    return finishes;
+  }
+
+  private void add(Entry entry) {
+    Fields fields = entry.fields("name", "join", "allowance", "ease", "meet");
+    String name = fields.get("name").name();
+    List<Entry> sides = fields.get("join").list(1, 2);
+    SeamFinish finish = SeamFinish.of(fields.get("allowance").length(Length.ZERO, MOST_ALLOWANCE));
+    List<EdgeRef> first = side(sides.get(0), finish);
+    List<EdgeRef> second = sides.size() == 2 ? side(sides.get(1), finish) : List.of();
+    if (second.isEmpty() && first.size() > 1) {
+      throw sides
+          .get(0)
+          .fault("a seam of one side joins one edge to its own mirror image")
+          .accepted("one edge, or two sides");
+    }
+    Length ease = fields.or("ease", Length.ZERO, e -> e.length(MOST_EASE.negated(), MOST_EASE));
+    boolean turned = fields.or("meet", false, e -> e.choice("way to meet", MEETINGS));
+    seams.put(entry, name, entry.placed(() -> seam(name, first, second, ease, turned)));
+  }
+
+  private static Seam seam(
+      String name, List<EdgeRef> first, List<EdgeRef> second, Length ease, boolean turned) {
+    Seam plain =
+        second.isEmpty() ? Seam.mirrored(name, first.get(0)) : Seam.of(name, first, second);
+    Seam eased = ease.isZero() ? plain : plain.withEase(ease);
+    return turned ? eased.endToStart() : eased;
+  }
+
+  /** One edge, or a list of edges that follow each other. */
+  private List<EdgeRef> side(Entry side, SeamFinish finish) {
+    List<Entry> names = side.isList() ? side.list(1, MOST_EDGES) : List.of(side);
+    return names.stream().map(name -> sewn(name, finish)).toList();
+  }
+
+  private EdgeRef sewn(Entry name, SeamFinish finish) {
+    EdgeRef edge = edges.find(name);
+    if (finishes.putIfAbsent(edge, finish) != null) {
+      throw name.fault("the edge is in two seams").accepted("one seam for each edge");
+    }
+    return edge;
+  }
+}

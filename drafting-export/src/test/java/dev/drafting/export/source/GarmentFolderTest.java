@@ -1,0 +1,208 @@
+package dev.drafting.export.source;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Seam;
+import dev.drafting.knit.Draft;
+import dev.drafting.knit.fabric.Fabric;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A tube skirt with a pocket and a pair of wrist warmers: a piece of every kind. */
+class GarmentFolderTest {
+  private static final String TRACING =
+      """
+      piece,edge,x,y
+      front,hem,0,0
+      front,hem,20,0
+      front,side,20,0
+      front,side,20,50
+      front,waist,20,50
+      front,waist,0,50
+      back,side,100,50
+      back,side,100,0
+      back,hem,100,0
+      back,hem,140,0
+      back,side,140,0
+      back,side,140,50
+      back,waist,140,50
+      back,waist,100,50
+      pocket,top,0,12
+      pocket,top,10,14
+      pocket,right,10,14
+      pocket,right,10,0
+      pocket,bottom,10,0
+      pocket,bottom,0,0
+      pocket,left,0,0
+      pocket,left,0,12
+      wrist warmer,lower,0,0
+      wrist warmer,lower,18,0
+      wrist warmer,right end,18,0
+      wrist warmer,right end,20,8
+      wrist warmer,upper,20,8
+      wrist warmer,upper,-2,8
+      wrist warmer,left end,-2,8
+      wrist warmer,left end,0,0
+      """;
+  private static final String DESCRIPTION =
+      """
+      {
+        "name": "Tube skirt",
+        "pieces": [
+          {"name": "front", "traced": "half on the fold", "cut": "on the fold"},
+          {"name": "back", "traced": "whole", "cut": "on the fold", "straight": ["waist"]},
+          {"name": "pocket", "traced": "as it lies", "cut": "single", "pointed": [["top", "left"]]},
+          {"name": "wrist warmer", "traced": "as it lies", "cut": "in pairs", "cloth": "rib"}
+        ],
+        "seams": [
+          {"name": "side", "join": ["front side", ["back side"]], "allowance": "1/4 in", "ease": "2 mm"},
+          {"name": "wrist", "join": ["wrist warmer left end", "wrist warmer right end"],
+            "allowance": "5 mm", "meet": "end to start"}
+        ],
+        "finishes": [
+          {"edges": ["front waist", "back waist"], "finish": "folded band", "showing": "3 cm",
+            "allowance": "7 mm", "cloth": "band"},
+          {"edges": ["front hem", "back hem"], "finish": "hem twice", "turnIn": "9 mm", "depth": "2 cm"},
+          {"edges": ["pocket top"], "finish": "faced", "allowance": "1 cm"},
+          {"edges": ["pocket right", "pocket bottom", "pocket left"], "finish": "raw"},
+          {"edges": ["wrist warmer lower"], "finish": "hem once", "depth": "1 cm"},
+          {"edges": ["wrist warmer upper"], "finish": "wrapped binding", "showing": "6 mm", "turn": "2 mm"}
+        ],
+        "fabrics": [
+          {"name": "Jersey", "structure": "jersey", "stretch": "40 %", "recovery": "95 %", "mass": "180 g/m²"},
+          {"name": "Rib", "structure": "rib", "gauge": [{"rest": "4 in", "pulled": "7 in", "relaxed": "4 in"}],
+            "tension": "1 %"}
+        ],
+        "wearer": {"age": 9},
+        "strips": [
+          {"opening": "waist", "rule": "shorter by", "length": "5 cm", "join": "6 mm"},
+          {"opening": "upper", "rule": "ratio", "ratio": "90 %"}
+        ],
+        "makes": [{"name": "plain", "cloths": {"body": "jersey", "rib": "rib", "band": "RIB"}}]
+      }
+      """;
+
+  @TempDir Path folder;
+
+  @BeforeEach
+  void write() throws IOException {
+    Files.writeString(folder.resolve("tracing.csv"), TRACING);
+    Files.writeString(folder.resolve("garment.json"), DESCRIPTION);
+  }
+
+  private String refused(String from, String to) throws IOException {
+    assertTrue(DESCRIPTION.contains(from), from);
+    Files.writeString(folder.resolve("garment.json"), DESCRIPTION.replace(from, to));
+    return Refusal.of(() -> GarmentFolder.read(folder));
+  }
+
+  @Test
+  void piecesOfEveryKindAreRead() {
+    Garment garment = GarmentFolder.read(folder);
+    assertEquals(
+        "Tube skirt: pieces front, back, pocket, wrist warmer; makes plain", garment.toString());
+    Pattern pattern = garment.pattern();
+    assertEquals("cut 1 on the fold", pattern.piece("back").cutting().toString());
+    assertEquals("cut 1", pattern.piece("pocket").cutting().toString());
+    assertEquals("cut 1 pair", pattern.piece("wrist warmer").cutting().toString());
+    assertEquals("rib", pattern.piece("wrist warmer").cloth());
+    assertEquals(200, pattern.piece("back").edge("hem").length().toMm(), 1e-6);
+    assertTrue(pattern.piece("pocket").corner("top", "left").isPointed());
+    assertEquals("", garment.about());
+  }
+
+  @Test
+  void seamsAndFinishesAreRead() {
+    Pattern pattern = GarmentFolder.read(folder).pattern();
+    List<Seam> seams = pattern.seams();
+    assertEquals(Length.mm(2), seams.get(0).ease());
+    assertEquals(List.of(new EdgeRef("back", "side")), seams.get(0).second());
+    assertTrue(seams.get(1).isEndToStart());
+    assertEquals(Length.inches("1/4"), cut(pattern, "front", "side"));
+    assertEquals(Length.mm(29), cut(pattern, "front", "hem"));
+    assertEquals(Length.mm(-23), cut(pattern, "back", "waist"));
+    assertEquals(Length.mm(10), cut(pattern, "pocket", "top"));
+    assertEquals(Length.ZERO, cut(pattern, "pocket", "left"));
+    assertEquals(Length.mm(10), cut(pattern, "wrist warmer", "lower"));
+    assertEquals(Length.mm(-2), cut(pattern, "wrist warmer", "upper"));
+  }
+
+  private static Length cut(Pattern pattern, String piece, String edge) {
+    return pattern.piece(piece).edge(edge).finish().profile().cut().orElseThrow();
+  }
+
+  @Test
+  void fabricsWearerAndStripsAreRead() {
+    Draft draft = GarmentFolder.read(folder).make("plain");
+    assertEquals("Tube skirt, plain", draft.name());
+    Fabric rib = draft.fabric("band");
+    assertEquals(0.75, rib.stretchAcross(), 1e-12);
+    assertEquals(0.01, rib.tension());
+    assertEquals(0.95, draft.fabric("body").recovery().orElseThrow());
+    assertEquals(9, draft.wearer().age().orElseThrow());
+    assertEquals(
+        List.of("shorter than its edge", "of its edge"),
+        draft.strips().stream()
+            .map(strip -> strip.rule().toString().replaceAll("^[0-9.]+ [a-z%]+ |,.*", ""))
+            .distinct()
+            .sorted((a, b) -> b.compareTo(a))
+            .toList());
+  }
+
+  @Test
+  void aGarmentIsAValueThatCanBeStored() throws IOException, ClassNotFoundException {
+    Garment garment = GarmentFolder.read(folder);
+    assertEquals(garment, GarmentFolder.read(folder));
+    assertEquals(garment.hashCode(), GarmentFolder.read(folder).hashCode());
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+      out.writeObject(garment);
+    }
+    try (ObjectInputStream in =
+        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+      assertEquals(garment, in.readObject());
+    }
+  }
+
+  @Test
+  void anUnknownMakeIsRefused() {
+    Garment garment = GarmentFolder.read(folder);
+    assertEquals(
+        "Tube skirt: there is no such make. Found: fancy. Accepted: plain.",
+        Refusal.of(() -> garment.make("fancy")));
+  }
+
+  @Test
+  void whatDoesNotFitTogetherIsRefused() throws IOException {
+    assertTrue(
+        refused("[[\"top\", \"left\"]]", "[[\"top\", \"bottom\"]]")
+            .contains("these edges do not meet in a corner. Found: top, bottom."));
+    assertTrue(
+        refused("\"straight\": [\"waist\"]", "\"straight\": [\"neck\"]")
+            .contains("field pieces 2 / straight 1: the edge is unknown. Found: neck."));
+    assertTrue(
+        refused("\"cut\": \"single\"", "\"cut\": \"on the fold\"").contains("field pieces 3: "));
+    assertTrue(
+        refused("\"shorter by\", \"length\": \"5 cm\"", "\"loop\", \"ratio\": \"50 %\"")
+            .contains(
+                "the field is unknown. Found: ratio. Accepted: opening, rule, length, join."));
+    assertTrue(
+        refused("\"opening\": \"upper\"", "\"opening\": \"waist\"")
+            .contains("two of them have one name. Found: waist."));
+    assertTrue(
+        refused("\"turn\": \"2 mm\"", "\"turn\": \"7 mm\"").contains("the length is out of range"));
+  }
+}
