@@ -12,6 +12,7 @@ import java.util.List;
 
 /** A fitted edge that runs on straight for a while beyond both of its ends. */
 final class Extended {
+  private static final double CLEAR_MM = 1e-3;
   private static final double BEYOND_MM = 2 * Joining.FARTHEST_MM;
 
   final Curve edge;
@@ -34,8 +35,12 @@ final class Extended {
     return whole.nearest(point);
   }
 
-  Vector direction(Nearest nearest) {
-    return whole.directionAt(nearest.along());
+  /** The unit direction from the edge to a point that lies off it, or square to the edge. */
+  Vector square(Nearest nearest, Point point) {
+    if (nearest.distance().toMm() > CLEAR_MM) {
+      return point.minus(nearest.point()).unit();
+    }
+    return whole.directionAt(nearest.along()).left();
   }
 
   /** How far along the edge itself this is, from 0 to its length, in mm. */

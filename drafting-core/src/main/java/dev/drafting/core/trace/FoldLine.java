@@ -59,6 +59,23 @@ final class FoldLine {
     return best;
   }
 
+  /**
+   * Where round the outline its lower end lies: a stroke's number where the fold crosses the
+   * stroke, half a number more where it passes between it and the next.
+   */
+  double lowerEnd(List<Stroke> loop) {
+    double one = sum / 2.0;
+    double other = one + loop.size() / 2.0;
+    return height(loop, one) <= height(loop, other) ? one : other;
+  }
+
+  private double height(List<Stroke> loop, double place) {
+    Stroke stroke = loop.get(Math.floorMod((int) Math.floor(place), loop.size()));
+    boolean crossed = place == Math.rint(place);
+    Point point = crossed ? stroke.point(stroke.samples.size() / 2) : stroke.last();
+    return frame.apply(point).y();
+  }
+
   private static boolean mirrorsNames(List<Stroke> loop, int sum) {
     int n = loop.size();
     for (int i = 0; i < n; i++) {
@@ -116,18 +133,14 @@ final class FoldLine {
 
   /** The fold line that fits the edges best; they are given as they lie in this line's frame. */
   FoldLine refined(List<Extended> edges) {
-    List<Extended> placed = edges;
+    List<Station> stations = stations(edges);
     Transform moved = Transform.identity();
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      double[] step = step(placed);
+      double[] step = step(stations, moved);
       Transform turn =
           Transform.rotation(new Point(0, step[2]), Angle.radians(step[0]))
               .then(Transform.translation(new Vector(step[1], 0)));
       moved = moved.then(turn);
-      placed = new ArrayList<>();
-      for (Extended edge : edges) {
-        placed.add(new Extended(edge.edge.map(moved)));
-      }
       if (Math.abs(step[0]) < 1e-13 && Math.abs(step[1]) < 1e-10) {
         break;
       }
@@ -135,38 +148,53 @@ final class FoldLine {
     return new FoldLine(frame.then(moved), sum);
   }
 
-  /** One step of Gauss and Newton: a turn in radians, a shift in mm, and the height of the turn. */
-  private double[] step(List<Extended> edges) {
+  /** A place on an edge that is compared with the opposite edge, and the length it stands for. */
+  private record Station(Point place, Extended opposite, double weight) {}
+
+  private List<Station> stations(List<Extended> edges) {
+    List<Station> stations = new ArrayList<>();
+    for (int i = 0; i < edges.size(); i++) {
+      Extended edge = edges.get(i);
+      Extended opposite = edges.get(opposite(i, edges.size()));
+      int count = (int) Math.max(2, Math.ceil(edge.length / STATION_MM));
+      for (int k = 0; k < count; k++) {
+        Point place = edge.edge.pointAt(Length.mm(edge.length * (k + 0.5) / count));
+        stations.add(new Station(place, opposite, edge.length / count));
+      }
+    }
+    return stations;
+  }
+
+  /**
+   * One step of Gauss and Newton from where the edges lie now: a turn in radians, a shift in mm,
+   * and the height of the turn.
+   */
+  private static double[] step(List<Station> stations, Transform moved) {
+    Transform reflection = moved.then(Transform.mirrorInFold()).then(moved.inverse());
     double height = 0;
-    for (Extended edge : edges) {
-      height += (edge.edge.start().y() + edge.edge.end().y()) / (2 * edges.size());
+    for (Station station : stations) {
+      height += moved.apply(station.place).y() / stations.size();
     }
     double tt = 0;
     double ts = 0;
     double ss = 0;
     double tr = 0;
     double sr = 0;
-    for (int i = 0; i < edges.size(); i++) {
-      Extended edge = edges.get(i);
-      Extended opposite = edges.get(opposite(i, edges.size()));
-      int stations = (int) Math.max(2, Math.ceil(edge.length / STATION_MM));
-      for (int k = 0; k < stations; k++) {
-        Point p = edge.edge.pointAt(Length.mm(edge.length * (k + 0.5) / stations));
-        Point image = p.mirrored();
-        Nearest foot = opposite.nearest(image);
-        Vector square = opposite.direction(foot).left();
-        double off = image.minus(foot.point()).dot(square);
-        double turn =
-            square.dx() * (p.y() + foot.point().y() - 2 * height)
-                + square.dy() * (p.x() - foot.point().x());
-        double shift = -2 * square.dx();
-        double weight = edge.length / stations;
-        tt += weight * turn * turn;
-        ts += weight * turn * shift;
-        ss += weight * shift * shift;
-        tr -= weight * turn * off;
-        sr -= weight * shift * off;
-      }
+    for (Station station : stations) {
+      Point image = reflection.apply(station.place);
+      Nearest nearest = station.opposite.nearest(image);
+      Vector square = moved.apply(station.opposite.square(nearest, image));
+      Point place = moved.apply(station.place);
+      Point foot = moved.apply(nearest.point());
+      double off = place.mirrored().minus(foot).dot(square);
+      double turn =
+          square.dx() * (place.y() + foot.y() - 2 * height) + square.dy() * (place.x() - foot.x());
+      double shift = -2 * square.dx();
+      tt += station.weight * turn * turn;
+      ts += station.weight * turn * shift;
+      ss += station.weight * shift * shift;
+      tr -= station.weight * turn * off;
+      sr -= station.weight * shift * off;
     }
     double det = tt * ss - ts * ts;
     if (!(det > 1e-12 * tt * ss)) {

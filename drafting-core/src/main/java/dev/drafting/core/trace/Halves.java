@@ -1,10 +1,10 @@
 package dev.drafting.core.trace;
 
-import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Nearest;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -50,13 +50,13 @@ final class Halves {
     this.fold = fold;
   }
 
-  /** The edges of the right half, from the lower end of the fold round to its upper end. */
-  List<Half> averaged() {
+  /**
+   * The edges of the right half, from the lower end of the fold round to its upper end.
+   *
+   * @param lower where round the outline the lower end is
+   */
+  List<Half> averaged(double lower) {
     int n = edges.size();
-    // The fold passes through the middle of a stroke, or between two, at sum / 2 and half round.
-    double one = fold.sum / 2.0;
-    double other = one + n / 2.0;
-    double lower = heightAt(one) <= heightAt(other) ? one : other;
     List<Half> halves = new ArrayList<>();
     for (int i = (int) Math.ceil(lower); i <= (int) Math.floor(lower + n / 2.0); i++) {
       int right = Math.floorMod(i, n);
@@ -66,39 +66,22 @@ final class Halves {
     return halves;
   }
 
-  private double heightAt(double place) {
-    int n = edges.size();
-    Curve before = edges.get(Math.floorMod((int) Math.floor(place), n)).edge;
-    if (place != Math.rint(place)) {
-      return before.end().y();
-    }
-    return before.pointAt(before.length().dividedBy(2)).y();
-  }
-
   private Half pair(int right, int left) {
     Extended here = edges.get(right);
     Extended there = mirrored(edges.get(left));
-    Gathering points = new Gathering(here, there, fits.get(right), fits.get(left));
-    double[] shares = new double[points.size()];
-    for (int i = 0; i < shares.length; i++) {
-      shares[i] = points.along(i) / here.length;
-    }
-    return points.half(names.get(right), List.of(right, left), shares);
+    Gathering points = new Gathering();
+    points.gather(fits.get(right), here, there, false);
+    points.gather(fits.get(left), there, here, true);
+    return points.half(names.get(right), List.of(right, left));
   }
 
   /** A stroke across the fold answers to itself; both its halves are laid on the right. */
   private Half crossing(int stroke, boolean startsOnFold) {
     Extended here = edges.get(stroke);
-    Extended there = mirrored(here);
-    EdgeFit fit = fits.get(stroke);
-    Gathering points = new Gathering(here, there, fit, fit);
-    double middle = here.length / 2;
-    double[] shares = new double[points.size()];
-    for (int i = 0; i < shares.length; i++) {
-      double away = Math.min(Math.abs(points.along(i) - middle) / middle, 1);
-      shares[i] = startsOnFold ? away : 1 - away;
-    }
-    return points.half(names.get(stroke), List.of(stroke), shares);
+    Gathering points = new Gathering();
+    points.gather(fits.get(stroke), here, mirrored(here), false);
+    points.fold(startsOnFold);
+    return points.half(names.get(stroke), List.of(stroke));
   }
 
   private static Extended mirrored(Extended edge) {
@@ -107,34 +90,41 @@ final class Halves {
 
   /** The points of both sides on their way to the average. */
   private static final class Gathering {
+    /** By share; of equal shares neither side comes first. */
+    private static final Comparator<double[]> ORDER =
+        Comparator.<double[]>comparingDouble(row -> row[2])
+            .thenComparingDouble(row -> row[1])
+            .thenComparingDouble(row -> row[0]);
+
     private final List<double[]> rows = new ArrayList<>();
-    private final double independent;
+    private double independent;
     private double squares;
     private double largest;
     private Point where = new Point(0, 0);
 
-    Gathering(Extended here, Extended there, EdgeFit right, EdgeFit left) {
-      this.independent =
-          right == left ? right.observations() : right.observations() + left.observations();
-      gather(right, here, there, here, false);
-      if (right != left) {
-        gather(left, there, here, here, true);
-      }
-    }
-
-    private void gather(
-        EdgeFit fit, Extended own, Extended opposite, Extended measure, boolean mirror) {
+    /** Moves the points of one side half way to the other. */
+    void gather(EdgeFit fit, Extended own, Extended opposite, boolean mirror) {
+      independent += fit.observations();
       for (int i = 0; i < fit.kept.length; i++) {
         if (fit.kept[i]) {
           double x = mirror ? -fit.samples.x[i] : fit.samples.x[i];
           Point point = new Point(x, fit.samples.y[i]);
-          Point foot = own.nearest(point).point();
-          Nearest across = opposite.nearest(foot);
-          Point average = point.plus(across.point().minus(foot).times(0.5));
-          double along = measure.along(measure.nearest(point));
-          rows.add(new double[] {Math.abs(average.x()), average.y(), along});
-          note(foot.midpoint(across.point()), across.distance().toMm());
+          Nearest foot = own.nearest(point);
+          Nearest across = opposite.nearest(foot.point());
+          Point average = point.plus(across.point().minus(foot.point()).times(0.5));
+          double share =
+              own.along(foot) / own.length / 2 + opposite.along(across) / opposite.length / 2;
+          rows.add(new double[] {Math.abs(average.x()), average.y(), share});
+          note(foot.point().midpoint(across.point()), across.distance().toMm());
         }
+      }
+    }
+
+    /** Counts the way from the fold in the middle, or to it, instead of from end to end. */
+    void fold(boolean startsOnFold) {
+      for (double[] row : rows) {
+        double away = Math.abs(2 * row[2] - 1);
+        row[2] = startsOnFold ? away : 1 - away;
       }
     }
 
@@ -146,19 +136,8 @@ final class Halves {
       }
     }
 
-    int size() {
-      return rows.size();
-    }
-
-    double along(int i) {
-      return rows.get(i)[2];
-    }
-
-    Half half(String name, List<Integer> strokes, double[] shares) {
-      for (int i = 0; i < shares.length; i++) {
-        rows.get(i)[2] = shares[i];
-      }
-      rows.sort((a, b) -> Double.compare(a[2], b[2]));
+    Half half(String name, List<Integer> strokes) {
+      rows.sort(ORDER);
       double[][] columns = new double[3][rows.size()];
       for (int i = 0; i < rows.size(); i++) {
         for (int c = 0; c < 3; c++) {

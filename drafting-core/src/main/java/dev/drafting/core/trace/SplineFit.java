@@ -24,13 +24,14 @@ import org.apache.commons.math3.util.Pair;
  *
  * <p>First a linear fit at the shares of the way along the points, then Levenberg and Marquardt's
  * method on the distances themselves; every trial finds the foot of each point anew. Where the
- * distances leave the handles open (an almost straight edge), shares that follow the way along the
- * points are preferred, the more the noisier the points: without noise the preference vanishes, so
- * exact points give the exact curve.
+ * distances leave the handles open (an almost straight edge), an even speed is preferred, the more
+ * the noisier the points: without noise the preference vanishes, so exact points give the exact
+ * curve.
  */
 final class SplineFit implements Fitted {
   private static final double RIDGE = 1e-10;
-  private static final double LOOSE_SHARE = 0.05;
+  private static final double UNEVEN = 0.5;
+  private static final int PLACES = 4;
   private static final double SHORT_HANDLE = 0.1;
   private static final double LEAST_HANDLE = 0.3;
   private static final int MOST_TRIALS = 200;
@@ -170,11 +171,10 @@ final class SplineFit implements Fitted {
 
   private double[] orthogonal(double[] start, double noise, Ends ends) {
     MultivariateJacobianFunction misses = misses(noise, ends);
-    int rows = 2 * samples.size() + 2;
     LeastSquaresProblem problem =
         new LeastSquaresBuilder()
             .model(misses)
-            .target(new double[rows])
+            .target(new double[samples.size() + 3 + PLACES * knots.cubics()])
             .start(start)
             .checker(settled())
             .maxEvaluations(MOST_TRIALS)
@@ -196,68 +196,97 @@ final class SplineFit implements Fitted {
             || before.getPoint().getLInfDistance(now.getPoint()) < ENOUGH_MM;
   }
 
-  /** Distances square to the curve, then the preference for even shares, then the loose ends. */
+  /** Distances square to the curve, then the loose ends, then the preference for even speed. */
   private MultivariateJacobianFunction misses(double noise, Ends ends) {
     int size = samples.size();
-    double preference = noise / (LOOSE_SHARE * extent() * Math.sqrt(size));
-    double[] alongX = new double[size];
-    double[] alongY = new double[size];
-    for (int i = 0; i < size; i++) {
-      look(samples.share[i]);
-      alongX[i] = dx;
-      alongY[i] = dy;
-    }
+    Evenness even = new Evenness(noise);
+    int first = counting(0, 1);
+    int last = counting(size - 1, -1);
+    double[] firstWay = way(0);
+    double[] lastWay = way(1);
     return free -> {
       cx = controls.xs(free.toArray());
       cy = controls.ys(free.toArray());
       findFeet();
-      double[] miss = new double[2 * size + 2];
-      double[][] rows = new double[2 * size + 2][controls.count()];
+      double[] miss = new double[size + 2 + even.size()];
+      double[][] rows = new double[miss.length][controls.count()];
       for (int i = 0; i < size; i++) {
         look(feet[i]);
         miss[i] = -root[i] * distances[i];
         controls.addRow(rows[i], cubic, value, -dy, dx, root[i]);
-        double scale = preference * root[i];
-        look(samples.share[i]);
-        miss[size + i] = missAlong(i, alongX[i], alongY[i], scale);
-        controls.addRow(rows[size + i], cubic, value, alongX[i], alongY[i], scale);
       }
       if (ends.start().isFree()) {
-        int first = firstCounting();
         look(0);
-        miss[2 * size] = missAlong(first, alongX[first], alongY[first], 1);
-        controls.addRow(rows[2 * size], cubic, value, alongX[first], alongY[first], 1);
+        miss[size] = missAlong(first, firstWay);
+        controls.addRow(rows[size], cubic, value, firstWay[0], firstWay[1], 1);
       }
       if (ends.end().isFree()) {
-        int last = lastCounting();
         look(1);
-        miss[2 * size + 1] = missAlong(last, alongX[last], alongY[last], 1);
-        controls.addRow(rows[2 * size + 1], cubic, value, alongX[last], alongY[last], 1);
+        miss[size + 1] = missAlong(last, lastWay);
+        controls.addRow(rows[size + 1], cubic, value, lastWay[0], lastWay[1], 1);
       }
+      even.add(miss, rows, size + 2);
       RealMatrix jacobian = new Array2DRowRealMatrix(rows, false);
       return new Pair<>(new ArrayRealVector(miss, false), jacobian);
     };
   }
 
+  private double[] way(double share) {
+    look(share);
+    return new double[] {dx, dy};
+  }
+
+  /** The first point from here on that counts. */
+  private int counting(int from, int step) {
+    int i = from;
+    while (root[i] == 0) {
+      i += step;
+    }
+    return i;
+  }
+
+  /**
+   * Prefers curves that are drawn at an even speed, give or take a half: a curve that doubles back
+   * on itself costs as much as points several times the noise away.
+   */
+  private final class Evenness {
+    private final int places = 1 + PLACES * knots.cubics();
+    private final double[] shares = new double[places];
+    private final double[][] ways = new double[places][];
+    private final double usual;
+    private final double weight;
+
+    Evenness(double noise) {
+      double sum = 0;
+      for (int i = 0; i < places; i++) {
+        int which = Math.min(i / PLACES, knots.cubics() - 1);
+        double part = (double) (i - which * PLACES) / PLACES;
+        shares[i] = knots.from(which) + (knots.to(which) - knots.from(which)) * part;
+        ways[i] = way(shares[i]);
+        sum += speed;
+      }
+      this.usual = sum / places;
+      this.weight = noise / UNEVEN;
+    }
+
+    int size() {
+      return places;
+    }
+
+    void add(double[] miss, double[][] rows, int from) {
+      for (int i = 0; i < places; i++) {
+        look(shares[i]);
+        double towardsX = ways[i][0];
+        double towardsY = ways[i][1];
+        miss[from + i] = weight * (speed * (dx * towardsX + dy * towardsY) / usual - 1);
+        controls.addRow(rows[from + i], cubic, slope, towardsX, towardsY, weight / usual);
+      }
+    }
+  }
+
   /** How far the curve, where it was looked at last, lies beyond a point in a direction. */
-  private double missAlong(int i, double towardsX, double towardsY, double scale) {
-    return scale * ((x - samples.x[i]) * towardsX + (y - samples.y[i]) * towardsY);
-  }
-
-  private int firstCounting() {
-    int first = 0;
-    while (root[first] == 0) {
-      first++;
-    }
-    return first;
-  }
-
-  private int lastCounting() {
-    int last = root.length - 1;
-    while (root[last] == 0) {
-      last--;
-    }
-    return last;
+  private double missAlong(int i, double[] way) {
+    return (x - samples.x[i]) * way[0] + (y - samples.y[i]) * way[1];
   }
 
   /** Sets the cubic, the weights of its control points, the point and the unit direction there. */

@@ -66,7 +66,11 @@ public final class TracedEdge implements Serializable {
           .accepted("a name such as neck or side");
     }
     checkPoints(name, xy);
-    return new TracedEdge(name, Polyline.of(xy));
+    try {
+      return new TracedEdge(name, Polyline.of(xy));
+    } catch (DraftingException e) {
+      throw e.at(name);
+    }
   }
 
   private static void checkPoints(String name, double[] xy) {

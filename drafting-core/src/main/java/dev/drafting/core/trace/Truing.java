@@ -40,7 +40,7 @@ public final class Truing implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final Length FINEST = Length.mm(0.1);
   private static final Length COARSEST = Length.mm(50);
-  private static final Length ROUGH = Length.mm(2);
+  private static final Length ROUGH = Length.mm(3);
 
   private final Tracing tracing;
   private final @Nullable Length smoothing;
@@ -78,8 +78,8 @@ public final class Truing implements Serializable {
    * this size are the hand's, not the garment's. More gives calmer edges of fewer cubics, less
    * follows the points more closely.
    *
-   * <p>Unless this is said, the wandering is estimated, and an edge along which it comes out above
-   * 2 mm is reported as rough.
+   * <p>An edge along which the pencil wandered more than this, and more than 3 mm, is reported as
+   * rough.
    *
    * @param wandering 0.1 to 50 mm; half of the points lie within two thirds of it
    * @return a truing with this setting

@@ -2,11 +2,13 @@ package dev.drafting.core.trace;
 
 import dev.drafting.core.geometry.Transform;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** Fits the strokes of a whole piece, folds it along its best fold line and averages the halves. */
 final class WholeOutline {
+  private static final int FEWEST_BESIDE_FOLD = 6;
   private static final Ends FREE = new Ends(End.FREE, End.FREE);
 
   private final Truing truing;
@@ -20,7 +22,10 @@ final class WholeOutline {
     List<Stroke> joined =
         Joining.whole(
             piece, truing.tracing().edges().stream().map(Stroke::of).collect(Collectors.toList()));
-    this.loop = splitAtPoints(joined, FoldLine.fromCorners(piece, joined));
+    FoldLine first = FoldLine.fromCorners(piece, joined);
+    // Whichever stroke came first, the outline now starts at the lower end of the fold.
+    Collections.rotate(joined, -(int) Math.ceil(first.lowerEnd(joined)));
+    this.loop = splitAtFold(joined, FoldLine.fromCorners(piece, joined));
     this.rough = FoldLine.fromCorners(piece, loop);
     this.noise = truing.noise(loop);
   }
@@ -29,14 +34,19 @@ final class WholeOutline {
     return new WholeOutline(truing).averaged();
   }
 
-  /** A stroke that comes to a point on the fold is two edges. */
-  private List<Stroke> splitAtPoints(List<Stroke> joined, FoldLine fold) {
+  /**
+   * A stroke across the fold is a right edge and a left one, unless it has too few points to say
+   * how it curves; what comes to a point at the fold is two edges in any case.
+   */
+  private List<Stroke> splitAtFold(List<Stroke> joined, FoldLine fold) {
     List<Stroke> parts = new ArrayList<>();
     for (int i = 0; i < joined.size(); i++) {
       Stroke stroke = joined.get(i);
-      boolean crosses = fold.opposite(i, joined.size()) == i;
-      if (crosses && truing.isPointed(stroke.name) && stroke.samples.size() > 2) {
-        parts.addAll(stroke.split(stroke.map(fold.frame).nearestToFold()));
+      int last = stroke.samples.size() - 1;
+      int fewest = truing.isPointed(stroke.name) ? 1 : FEWEST_BESIDE_FOLD;
+      if (fold.opposite(i, joined.size()) == i && last >= 2 * fewest) {
+        int at = stroke.map(fold.frame).nearestToFold();
+        parts.addAll(at >= fewest && last - at >= fewest ? stroke.split(at) : List.of(stroke));
       } else {
         parts.add(stroke);
       }
@@ -62,7 +72,8 @@ final class WholeOutline {
       edges.add(new Extended(roughly.get(i).edge.map(rest)));
     }
     List<String> names = loop.stream().map(stroke -> stroke.name).collect(Collectors.toList());
-    List<FittedEdge> half = fitted(new Halves(names, placed, edges, fold).averaged(), placed);
+    List<FittedEdge> half =
+        fitted(new Halves(names, placed, edges, fold).averaged(fold.lowerEnd(loop)), placed);
     return new Outline(truing.tracing().piece(), half, noise, fold.frame, true, true);
   }
 

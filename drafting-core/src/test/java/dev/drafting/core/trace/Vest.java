@@ -135,6 +135,22 @@ final class Vest {
     return Tracing.of(tracing.piece(), tracing.extent(), edges);
   }
 
+  /** The same tracing lying elsewhere. */
+  static Tracing map(Tracing tracing, Transform transform) {
+    List<TracedEdge> edges = new ArrayList<>();
+    for (TracedEdge edge : tracing.edges()) {
+      edges.add(TracedEdge.of(edge.name(), edge.points().map(transform)));
+    }
+    return Tracing.of(tracing.piece(), tracing.extent(), edges);
+  }
+
+  /** A half and its mirror image, every stroke twice. */
+  static Tracing both(Tracing half) {
+    List<TracedEdge> edges = new ArrayList<>(half.edges());
+    edges.addAll(map(half, Transform.mirrorInFold()).edges());
+    return Tracing.of(half.piece(), Extent.WHOLE, edges);
+  }
+
   /** RMS distance of the trued edge from the true one, in mm, measured every 2 mm. */
   static double rms(Curve trued, Curve truth) {
     int steps = (int) Math.ceil(trued.length().toMm() / 2);
