@@ -70,7 +70,8 @@ final class CurveCrossings {
     for (SegmentCrossings.Meeting meeting : meetings) {
       Place place = place(earlier, later, meeting);
       double way = Math.abs(place.alongOther - place.along);
-      if (way > NEXT_TO && !(curve.isClosed() && curve.total() - way <= NEXT_TO)) {
+      double nextTo = Math.max(NEXT_TO, place.blur);
+      if (way > nextTo && !(curve.isClosed() && curve.total() - way <= nextTo)) {
         places.add(place.along <= place.alongOther ? place : swapped(place));
       }
     }

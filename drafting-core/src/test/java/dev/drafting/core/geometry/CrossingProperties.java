@@ -145,7 +145,9 @@ class CrossingProperties {
       assertTrue(curve.pointAt(crossing.along()).gap(crossing.point()) <= off);
       assertTrue(curve.pointAt(crossing.alongOther()).gap(crossing.point()) <= off);
     }
-    assertEquals(curve.selfCrossings().size(), curve.reversed().selfCrossings().size());
+    if (!touchesItself(curve)) {
+      assertEquals(curve.selfCrossings().size(), curve.reversed().selfCrossings().size());
+    }
     if (!JtsBridge.toJts(curve.flatten(Length.mm(1e-4))).isSimple() && !curve.isClosed()) {
       assertTrue(!curve.selfCrossings().isEmpty() || touchesItself(curve));
     }
@@ -259,6 +261,19 @@ class CrossingProperties {
   void aCornerThatTouchesAnotherEdgeIsNamedOnce() {
     Curve touching = Curve.polyline(p(0, 0), p(100, 0), p(100, 50), p(50, 0), p(0, 50), p(0, 0));
     assertEquals("[(50, 0) at 50 mm and 220.711 mm]", touching.selfCrossings().toString());
+  }
+
+  /** Beside a joint that turns nearly straight back both sides touch: that is the joint's own. */
+  @Example
+  void touchingBesideAJointIsNoCrossing() {
+    Curve back =
+        Curve.of(
+            new Cubic(p(0.925, 0.38), p(30, 0), p(-59.898, 0), p(-59.898, 0)),
+            new Line(p(-59.898, 0), p(178.607, 0.001)));
+    assertEquals(back.selfCrossings().size(), back.reversed().selfCrossings().size());
+    for (Crossing crossing : back.selfCrossings()) {
+      assertTrue(crossing.point().gap(p(-59.898, 0)) > 1e-3, crossing.toString());
+    }
   }
 
   @Example
