@@ -9,10 +9,11 @@ import java.util.Map;
 
 /**
  * The raw chain cut at all its crossings. Pieces between crossings are kept where the chain winds
- * once round what lies to their left and not at all round what lies to their right; these pieces,
- * tags and all, are linked up to loops again. The winding number counts, at every point, the
- * garment once, plus the outward strips that cover it, less the inward ones; so what is kept is the
- * boundary of the garment with its outward strips added and its inward strips taken away.
+ * at least once round what lies to their left and not at all, or backwards, round what lies to
+ * their right; these pieces, tags and all, are linked up to loops again. Of two pieces that lie on
+ * each other one is left over. The winding number counts, at every point, the garment once, plus
+ * the outward strips that cover it, less the inward ones; so what is kept is the boundary of the
+ * garment with its outward strips added and its inward strips taken away.
  */
 final class Arrangement {
   private static final double SAME_NODE = 1e-6;
@@ -40,13 +41,17 @@ final class Arrangement {
     cut(crossings);
   }
 
-  /** All closed loops that can be linked up from kept routes; each a list of pieces in order. */
-  List<List<Piece>> loops() {
+  /**
+   * All closed loops that can be linked up from kept routes; each a list of pieces in order.
+   *
+   * @param turnedBackToo whether strands that are turned back may be part of a loop
+   */
+  List<List<Piece>> loops(boolean turnedBackToo) {
     Map<Integer, List<Route>> leaving = new HashMap<>();
     Winding winding = Winding.of(chain);
     List<Route> kept = new ArrayList<>();
     for (Route route : routes) {
-      if (isForward(route) && isBoundary(route, winding)) {
+      if ((turnedBackToo || isForward(route)) && isBoundary(route, winding)) {
         kept.add(route);
         leaving.computeIfAbsent(route.startNode(), node -> new ArrayList<>()).add(route);
       }
@@ -153,8 +158,8 @@ final class Arrangement {
       for (double share : new double[] {0.5, 0.3, 0.7}) {
         double u = piece.from() + (piece.to() - piece.from()) * share;
         winding.beside(chain.get(piece.strand()).segment(), u, reach(piece), beside);
-        if (beside[0] == beside[1] + 1) {
-          return beside[0] == 1;
+        if (beside[0] > beside[1]) {
+          return beside[0] >= 1 && beside[1] <= 0;
         }
       }
     }

@@ -24,9 +24,9 @@ final class CornerTrim {
    */
   static @Nullable CornerPlan trim(ParallelRun a, ParallelRun b, CornerShape shape) {
     CornerPlan continued = null;
-    if (shape.reachA() > CornerPlanner.TOUCHING) {
+    if (shape.reachA() > CornerPlanner.TOUCHING && !a.endsTurnedBack()) {
       continued = continueA(a, b, shape);
-    } else if (shape.reachB() > CornerPlanner.TOUCHING) {
+    } else if (shape.reachB() > CornerPlanner.TOUCHING && !b.startsTurnedBack()) {
       continued = continueB(a, b, shape);
     }
     return continued != null ? continued : cutBoth(a, b);
@@ -34,7 +34,7 @@ final class CornerTrim {
 
   private static @Nullable CornerPlan continueA(ParallelRun a, ParallelRun b, CornerShape shape) {
     Place place = firstOn(b, continuation(a.end(), shape.wayA(), shape.reachA()));
-    return place == null || a.endsTurnedBack()
+    return place == null
         ? null
         : new CornerPlan(
             a.strands().size(),
@@ -47,7 +47,7 @@ final class CornerTrim {
   private static @Nullable CornerPlan continueB(ParallelRun a, ParallelRun b, CornerShape shape) {
     Line back = continuation(b.start(), shape.wayB().negated(), shape.reachB());
     Place place = firstOn(a.reversed(), back);
-    return place == null || b.startsTurnedBack()
+    return place == null
         ? null
         : new CornerPlan(
             a.strands().size() - place.at(),

@@ -88,21 +88,34 @@ final class FoldedBack {
     double far = 10 * (Math.abs(hem.distance()) + Math.abs(neighbour.distance()));
     List<Segment> path = new ArrayList<>();
     Point low = neighbour.end().plus(neighbour.endWay().times(far));
-    Point last = low;
+    add(path, new Line(low, neighbour.end()));
     for (int i = neighbours.size() - 1; i >= 0; i--) {
       List<Strand> strands = neighbours.get(i).strands();
       for (int j = strands.size() - 1; j >= 0; j--) {
         Segment segment = strands.get(j).segment().reversed();
+        Point last = path.get(path.size() - 1).end();
         if (last.distanceTo(segment.start()).toMm() > 1e-9) {
-          path.add(new Line(last, segment.start()));
+          add(path, new Line(last, segment.start()));
         }
-        path.add(segment);
-        last = segment.end();
+        add(path, segment);
       }
     }
+    Point top = path.get(path.size() - 1).end();
     Vector on = neighbours.get(0).startWay().negated();
-    path.add(new Line(last, last.plus(on.times(far))));
+    add(path, new Line(top, top.plus(on.times(far))));
     return path;
+  }
+
+  /** A line that goes straight on from a line makes one with it. */
+  private static void add(List<Segment> path, Segment next) {
+    int last = path.size() - 1;
+    if (last >= 0 && path.get(last) instanceof Line line && next instanceof Line on) {
+      if (Math.abs(line.directionAt(0).cross(on.directionAt(0))) < 1e-12) {
+        path.set(last, new Line(line.start(), on.end()));
+        return;
+      }
+    }
+    path.add(next);
   }
 
   private @Nullable CornerPlan plan(int side) {

@@ -12,6 +12,8 @@ import java.util.TreeSet;
 
 /** Adds up what the kept loop leaves out, run by run. */
 final class Loss {
+  private static final double CORNER_SHARE = 4;
+
   private final List<Strand> chain;
   private final List<OffsetEdge> edges;
   private final Arrangement arrangement;
@@ -62,16 +64,26 @@ final class Loss {
     if (strand == next.strand() && next.from() > from) {
       add(strand, from, next.from(), lost, tight);
     }
-    boolean corner = tight.isEmpty() && lost.size() == 2 && kept.containsAll(lost.keySet());
-    if (!corner) {
-      Point at = arrangement.node(here.endNode());
-      lost.forEach(
-          (edge, length) -> {
-            if (length > tolerance) {
-              trimmings.add(trimming(edge, at, length, kept, tight, lost.size() == 1));
-            }
-          });
+    long remaining = lost.keySet().stream().filter(kept::contains).count();
+    boolean ordinary = tight.isEmpty() && remaining == 2 && isShort(lost);
+    Point at = arrangement.node(here.endNode());
+    lost.forEach(
+        (edge, length) -> {
+          if (length > tolerance && !(ordinary && kept.contains(edge))) {
+            trimmings.add(trimming(edge, at, length, kept, tight, lost.size() == 1));
+          }
+        });
+  }
+
+  /** Two neighbours that meet at their corner give up no more than a few distances each. */
+  private boolean isShort(Map<Integer, Double> lost) {
+    double widest = 0;
+    double longest = 0;
+    for (Map.Entry<Integer, Double> edge : lost.entrySet()) {
+      widest = Math.max(widest, Math.abs(edges.get(edge.getKey()).distance().toMm()));
+      longest = Math.max(longest, edge.getValue());
     }
+    return longest <= CORNER_SHARE * widest;
   }
 
   private void add(

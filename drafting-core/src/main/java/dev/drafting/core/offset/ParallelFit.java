@@ -12,7 +12,7 @@ import dev.drafting.core.geometry.Vector;
  */
 final class ParallelFit {
   private static final int STATIONS = 7;
-  private static final int ROUNDS = 4;
+  private static final int ROUNDS = 12;
 
   private final CubicCoefficients source;
   private final double distance;
@@ -69,53 +69,77 @@ final class ParallelFit {
         start, start.plus(startWay.times(startHandle)), end.plus(endWay.times(-endHandle)), end);
   }
 
+  /** Gauss-Newton, damped: a round that makes matters worse is taken back and tried more gently. */
   private void improve() {
     double longest = 3 * (startHandle + endHandle) + end.minus(start).length().toMm();
-    double[] places = new double[STATIONS];
-    for (int k = 0; k < STATIONS; k++) {
-      places[k] = (k + 1.0) / (STATIONS + 1);
-    }
+    double damping = 1e-6;
+    Normal best = new Normal();
     for (int round = 0; round < ROUNDS; round++) {
-      double aa = 0;
-      double ab = 0;
-      double bb = 0;
-      double ar = 0;
-      double br = 0;
-      CubicCoefficients now = new CubicCoefficients(cubic());
-      for (int k = 0; k < STATIONS; k++) {
-        double t = (k + 1.0) / (STATIONS + 1);
-        double dx = source.dx(t);
-        double dy = source.dy(t);
-        double speed = Math.sqrt(dx * dx + dy * dy);
-        if (speed == 0) {
-          continue;
+      double keptStart = startHandle;
+      double keptEnd = endHandle;
+      double aa = best.aa * (1 + damping);
+      double bb = best.bb * (1 + damping);
+      double det = aa * bb - best.ab * best.ab;
+      if (!(det > 0)) {
+        return;
+      }
+      startHandle -= (bb * best.ar - best.ab * best.br) / det;
+      endHandle -= (aa * best.br - best.ab * best.ar) / det;
+      boolean possible =
+          startHandle >= 0 && endHandle >= 0 && startHandle < longest && endHandle < longest;
+      Normal next = possible ? new Normal() : best;
+      if (next.sum < best.sum) {
+        damping /= 10;
+        boolean done = next.sum > 0.98 * best.sum;
+        best = next;
+        if (done) {
+          return;
         }
-        double wayX = dx / speed;
-        double wayY = dy / speed;
-        double x = source.x(t) + distance * wayY;
-        double y = source.y(t) - distance * wayX;
-        double u = beside(now, places[k], x, y, wayX, wayY);
-        places[k] = u;
-        double off = (now.x(u) - x) * wayY - (now.y(u) - y) * wayX;
-        double a = 3 * (1 - u) * (1 - u) * u * (startWay.dx() * wayY - startWay.dy() * wayX);
-        double b = -3 * (1 - u) * u * u * (endWay.dx() * wayY - endWay.dy() * wayX);
-        aa += a * a;
-        ab += a * b;
-        bb += b * b;
-        ar += a * off;
-        br += b * off;
+      } else {
+        startHandle = keptStart;
+        endHandle = keptEnd;
+        damping = Math.max(damping * 100, 1e-4);
       }
-      double det = aa * bb - ab * ab;
-      if (!(det > 1e-9 * aa * bb)) {
+    }
+  }
+
+  /** The normal equations of the deviations at the stations, for the handles as they are. */
+  private final class Normal {
+    private double aa;
+    private double ab;
+    private double bb;
+    private double ar;
+    private double br;
+    private double sum;
+
+    Normal() {
+      CubicCoefficients now = new CubicCoefficients(cubic());
+      for (int k = 1; k <= STATIONS; k++) {
+        add(now, (double) k / (STATIONS + 1));
+      }
+    }
+
+    private void add(CubicCoefficients now, double t) {
+      double dx = source.dx(t);
+      double dy = source.dy(t);
+      double speed = Math.sqrt(dx * dx + dy * dy);
+      if (speed == 0) {
         return;
       }
-      double nextStart = startHandle - (bb * ar - ab * br) / det;
-      double nextEnd = endHandle - (aa * br - ab * ar) / det;
-      if (!(nextStart >= 0 && nextEnd >= 0 && nextStart < longest && nextEnd < longest)) {
-        return;
-      }
-      startHandle = nextStart;
-      endHandle = nextEnd;
+      double wayX = dx / speed;
+      double wayY = dy / speed;
+      double x = source.x(t) + distance * wayY;
+      double y = source.y(t) - distance * wayX;
+      double u = beside(now, t, x, y, wayX, wayY);
+      double off = (now.x(u) - x) * wayY - (now.y(u) - y) * wayX;
+      double a = 3 * (1 - u) * (1 - u) * u * (startWay.dx() * wayY - startWay.dy() * wayX);
+      double b = -3 * (1 - u) * u * u * (endWay.dx() * wayY - endWay.dy() * wayX);
+      aa += a * a;
+      ab += a * b;
+      bb += b * b;
+      ar += a * off;
+      br += b * off;
+      sum += off * off;
     }
   }
 
@@ -123,7 +147,7 @@ final class ParallelFit {
   private static double beside(
       CubicCoefficients now, double guess, double x, double y, double wayX, double wayY) {
     double u = guess;
-    for (int i = 0; i < 2; i++) {
+    for (int i = 0; i < 4; i++) {
       double slope = now.dx(u) * wayX + now.dy(u) * wayY;
       if (slope <= 0) {
         break;

@@ -14,37 +14,78 @@ import java.util.List;
  */
 record Trimmer(List<Strand> strands, List<Trimming> trimmings) {
 
+  private static final double LONGEST_TURNED_BACK = 0.25;
+
   static Trimmer trim(List<Strand> chain, List<OffsetEdge> edges, double tolerance) {
     List<StrandCrossing> crossings = StrandCrossings.of(chain);
     boolean turnedBack = chain.stream().anyMatch(Strand::turnedBack);
     if (crossings.isEmpty() && !turnedBack) {
       if (area(chain) <= 0) {
-        throw noRoom(edges);
+        throw noRoom(edges, chain);
       }
       return new Trimmer(chain, List.of());
     }
     Arrangement arrangement = new Arrangement(chain, crossings);
-    List<List<Arrangement.Piece>> loops =
-        arrangement.loops().stream()
-            .sorted(Comparator.comparingDouble(loop -> -area(strands(loop, chain))))
-            .toList();
-    if (loops.isEmpty() || area(strands(loops.get(0), chain)) <= 0) {
-      throw noRoom(edges);
+    List<Arrangement.Piece> loop = largest(arrangement.loops(false), chain);
+    if (loop.isEmpty()) {
+      loop = largest(arrangement.loops(true), chain);
     }
-    List<Arrangement.Piece> loop = inChainOrder(loops.get(0));
+    if (loop.isEmpty() || !keepsForward(loop, chain, edges)) {
+      throw noRoom(edges, chain);
+    }
+    List<Arrangement.Piece> ordered = inChainOrder(loop);
     return new Trimmer(
-        strands(loop, chain), new Loss(chain, edges, arrangement, loop).trimmings(tolerance));
+        strands(ordered, chain), new Loss(chain, edges, arrangement, ordered).trimmings(tolerance));
+  }
+
+  /** The loop round the largest area, or none if all run clockwise. */
+  private static List<Arrangement.Piece> largest(
+      List<List<Arrangement.Piece>> loops, List<Strand> chain) {
+    List<Arrangement.Piece> best = List.of();
+    double most = 0;
+    for (List<Arrangement.Piece> loop : loops) {
+      double area = area(strands(loop, chain));
+      if (area > most) {
+        most = area;
+        best = loop;
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Beside a corner a swallowtail may have lost one of the branches that would cut it off. What is
+   * turned back there is short and becomes a join; a loop turned back on a grand scale is no
+   * outline.
+   */
+  private static boolean keepsForward(
+      List<Arrangement.Piece> loop, List<Strand> chain, List<OffsetEdge> edges) {
+    double run = 0;
+    for (Arrangement.Piece piece : loop) {
+      Strand strand = chain.get(piece.strand());
+      run = strand.turnedBack() ? run + strand.segment().length().toMm() : 0;
+      if (run > LONGEST_TURNED_BACK * Math.abs(edges.get(strand.edge()).distance().toMm())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static double area(List<Strand> strands) {
     return Curve.of(strands.stream().map(Strand::segment).toList()).areaSquareMm();
   }
 
-  private static DraftingException noRoom(List<OffsetEdge> edges) {
+  private static DraftingException noRoom(List<OffsetEdge> edges, List<Strand> chain) {
     OffsetEdge widest =
-        edges.stream()
-            .min(Comparator.comparingDouble(edge -> edge.distance().toMm()))
-            .orElseThrow();
+        chain.stream()
+            .filter(Strand::turnedBack)
+            .map(strand -> edges.get(strand.edge()))
+            .findFirst()
+            .orElseGet(
+                () ->
+                    edges.stream()
+                        .min(Comparator.comparingDouble(edge -> edge.distance().toMm()))
+                        .orElseThrow());
     return DraftingException.of("nothing of the outline is left at this distance")
         .at(widest.name())
         .value(widest.distance())
@@ -78,7 +119,8 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings) {
           && loop.get(i + 1).from() == to) {
         to = loop.get(++i).to();
       }
-      strands.add(chain.get(piece.strand()).between(piece.from(), to));
+      Strand strand = chain.get(piece.strand()).between(piece.from(), to);
+      strands.add(strand.turnedBack() ? Strand.join(strand.segment(), strand.edge()) : strand);
       i++;
     }
     return RawOutline.snapped(strands);

@@ -59,4 +59,54 @@ class OffsetTest {
     assertEquals(Length.ZERO, result.parts("hem").get(0).from());
     assertTrue(result.trimmings().isEmpty(), result.toString());
   }
+
+  @Test
+  void aJoinLineEndsExactlyOnTheFoldWhetherTheNeckIsSquareOrPointed() {
+    double w = 13;
+    for (double control : new double[] {470, 500, 440}) {
+      List<OffsetEdge> edges =
+          List.of(
+              Outlines.line("hem", 0, 0, 0, 240, 0),
+              Outlines.line("side", 0, 240, 0, 200, 560),
+              Outlines.line("shoulder", 0, 200, 560, 96, 588),
+              Outlines.edge("neck", -w, Outlines.cubic(96, 588, 80, 500, 50, control, 0, 470)),
+              Outlines.line("fold", 0, 0, 470, 0, 0));
+      OffsetResult result = Offset.of(edges).result();
+      Curve neck = result.parts("neck").get(0).curve();
+      assertEquals(0, neck.end().x(), 1e-9);
+      Curve shoulder = edges.get(2).curve();
+      assertEquals(0, shoulder.nearest(neck.start()).distance().toMm(), 1e-9);
+      // where the neck rises towards the fold it is continued, where it dips it is cut short
+      double slope = Math.atan2(control - 470, 50);
+      if (slope >= 0) {
+        assertEquals(470 - w / Math.cos(slope), neck.end().y(), 1e-9);
+      } else {
+        assertEquals(13, edges.get(3).curve().nearest(neck.end()).distance().toMm(), 0.01);
+      }
+    }
+  }
+
+  @Test
+  void resultsAreValuesThatReadWell() throws Exception {
+    Offset offset = Offset.of(Outlines.rectangle(100, 50, 10, 7, 0, -5));
+    OffsetResult result = offset.withCorner(0, CornerTreatment.bevel()).result();
+    assertEquals(
+        "Offset of bottom at 10 mm, right at 7 mm, top at 0 mm, left at -5 mm", offset.toString());
+    assertEquals("EDGE bottom, 95 mm, from 5 mm to 100 mm", result.parts().get(0).toString());
+    assertEquals("JOIN after bottom, 12.21 mm", result.parts().get(1).toString());
+    assertTrue(result.toString().length() < 1000);
+    OffsetResult again = offset.withCorner(0, CornerTreatment.bevel()).result();
+    assertEquals(result, again);
+    assertEquals(result.hashCode(), again.hashCode());
+    var bytes = new java.io.ByteArrayOutputStream();
+    try (var out = new java.io.ObjectOutputStream(bytes)) {
+      out.writeObject(result);
+      out.writeObject(offset);
+    }
+    try (var in =
+        new java.io.ObjectInputStream(new java.io.ByteArrayInputStream(bytes.toByteArray()))) {
+      assertEquals(result, in.readObject());
+      assertEquals(offset, in.readObject());
+    }
+  }
 }
