@@ -59,7 +59,7 @@ public final class EdgeReport implements Serializable {
   }
 
   /**
-   * How many different points were traced, on both sides of a whole piece together.
+   * How many different places were marked, on both sides of a whole piece together.
    *
    * @return two or more
    */

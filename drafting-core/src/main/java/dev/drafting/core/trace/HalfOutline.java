@@ -19,10 +19,12 @@ final class HalfOutline {
     for (int i = 0; i < outline.size(); i++) {
       Stroke stroke = outline.get(i);
       Ends ends = truing.ends(stroke.name, i == 0, i == outline.size() - 1);
-      EdgeFit fit =
-          truing.fitter(stroke.name, noise, List.of(stroke.samples)).fit(stroke.samples, ends);
+      EdgeFitter fitter = truing.fitter(stroke.name, noise, List.of(stroke.samples));
+      EdgeFit fit = fitter.fit(stroke.samples, ends);
       TracedSide side = new TracedSide("", stroke, fit);
-      edges.add(new FittedEdge(stroke.name, ends, fit, List.of(side), null));
+      FittedEdge edge = new FittedEdge(stroke.name, ends, fit, List.of(side), null);
+      edges.add(
+          ends.hasLevel() ? edge.comparedWith(fitter.fit(stroke.samples, ends.pointed())) : edge);
     }
     return new Outline(piece, edges, noise, Transform.identity(), true, false);
   }

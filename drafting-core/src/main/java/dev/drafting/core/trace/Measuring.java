@@ -3,8 +3,10 @@ package dev.drafting.core.trace;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.measure.Length;
-import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Measures how the traced points scatter about the trued edge. */
 final class Measuring {
@@ -20,18 +22,19 @@ final class Measuring {
 
   EdgeReport report() {
     Extended line = new Extended(trued.curve());
-    List<RefusedPoint> refused = new ArrayList<>();
-    int points = 0;
     int counting = 0;
     double squares = 0;
     double largest = 0;
     double traced = 0;
     boolean folded = edge.lopsidedness() != null;
+    Set<RefusedPoint> refused = new LinkedHashSet<>();
+    Set<Point> points = new HashSet<>();
     for (TracedSide side : edge.sides()) {
       Samples samples = side.fit().samples;
-      points += samples.size();
       traced += way(samples, side.fit().kept);
       for (int i = 0; i < samples.size(); i++) {
+        // A stroke across the fold was cut in two at one of its points: that one counts once.
+        points.add(side.stroke().point(i));
         double x = folded ? Math.abs(samples.x[i]) : samples.x[i];
         double off = line.nearest(new Point(x, samples.y[i])).distance().toMm();
         if (side.fit().kept[i]) {
@@ -46,8 +49,8 @@ final class Measuring {
     }
     return new EdgeReport(
         edge.name(),
-        points,
-        refused,
+        points.size(),
+        List.copyOf(refused),
         Length.mm(edge.fit().noise.mm),
         Length.mm(Math.sqrt(squares / counting)),
         Length.mm(largest),

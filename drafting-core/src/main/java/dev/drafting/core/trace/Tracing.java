@@ -95,9 +95,7 @@ public final class Tracing implements Serializable {
                 .at(piece)
                 .value(count + " times")
                 .accepted(
-                    most == 1
-                        ? "each edge once"
-                        : "each edge of a whole piece once or twice");
+                    most == 1 ? "each edge once" : "each edge of a whole piece once or twice");
           }
         });
   }

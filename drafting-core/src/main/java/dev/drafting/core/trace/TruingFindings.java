@@ -14,6 +14,9 @@ final class TruingFindings {
   /** Traced edges that differ by less than this are the same edge. */
   private static final Length NOTICEABLE = Length.mm(3);
 
+  /** In degrees: more than a wandering pencil and a shallow curve make. */
+  private static final double CLEARLY_OFF_SQUARE = 25;
+
   private final Outline outline;
   private final Length roughness;
 
@@ -31,6 +34,7 @@ final class TruingFindings {
       }
     }
     for (FittedEdge edge : outline.edges()) {
+      squareness(edge, findings);
       lopsidedness(edge, findings);
     }
     return findings;
@@ -112,6 +116,24 @@ final class TruingFindings {
                       + ", more than "
                       + mm(roughness))
               .withRemedy(Remedy.of("Trace the " + name + " again.").with("trace.again", name)));
+    }
+  }
+
+  private void squareness(FittedEdge edge, List<Finding> findings) {
+    if (edge.atFold() > CLEARLY_OFF_SQUARE) {
+      String off = Math.round(edge.atFold()) + "°";
+      findings.add(
+          Finding.note(
+                  "trace.not-square",
+                  place(edge),
+                  "the points of the "
+                      + edge.name()
+                      + " come to the fold "
+                      + off
+                      + " off square; it is drawn square, so that it does not peak when unfolded")
+              .withRemedy(
+                  Remedy.of("If the " + edge.name() + " is meant to come to a point, say so.")
+                      .with("trace.pointed", edge.name())));
     }
   }
 

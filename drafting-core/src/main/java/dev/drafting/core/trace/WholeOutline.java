@@ -82,13 +82,16 @@ final class WholeOutline {
     for (int i = 0; i < halves.size(); i++) {
       Halves.Half half = halves.get(i);
       Ends ends = truing.ends(half.name, i == 0, i == halves.size() - 1);
-      EdgeFit fit = fitter(half.name).vetted().fit(half.samples, ends);
+      EdgeFitter fitter = fitter(half.name).vetted();
+      EdgeFit fit = fitter.fit(half.samples, ends);
       List<TracedSide> sides = new ArrayList<>();
       for (int stroke : half.strokes) {
         String side = half.strokes.size() == 1 ? "" : sides.isEmpty() ? "right " : "left ";
         sides.add(new TracedSide(side, loop.get(stroke), placed.get(stroke)));
       }
-      edges.add(new FittedEdge(half.name, ends, fit, sides, half.lopsidedness));
+      FittedEdge edge = new FittedEdge(half.name, ends, fit, sides, half.lopsidedness);
+      edges.add(
+          ends.hasLevel() ? edge.comparedWith(fitter.fit(half.samples, ends.pointed())) : edge);
     }
     return edges;
   }

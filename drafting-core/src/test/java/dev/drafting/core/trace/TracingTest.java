@@ -63,7 +63,7 @@ class TracingTest {
     TracedEdge side = edge("side", 1, 2, 3, 4);
     assertRefused(
         "pocket: side: an edge is traced too often. Found: 2 times. "
-            + "Accepted: each edge of a half once.",
+            + "Accepted: each edge once.",
         () -> pocket(Extent.HALF_ON_FOLD, side, side));
     assertRefused(
         "pocket: side: an edge is traced too often. Found: 3 times. "

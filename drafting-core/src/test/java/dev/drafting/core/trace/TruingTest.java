@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.finding.Finding;
 import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
@@ -157,5 +158,37 @@ class TruingTest {
       assertTrue(calm.edge(name).rms().compareTo(close.edge(name).rms()) >= 0, name);
     }
     assertTrue(close.edge("neck").cubics() > 1);
+  }
+
+  @Test
+  void aVNeckThatWasNotDeclaredIsDrawnSquareAndPointedOut() {
+    Vest.Pencil pencil = new Vest.Pencil(2, 1, 8);
+    List<TracedEdge> edges = new ArrayList<>();
+    Vest.half()
+        .forEach(
+            (name, curve) -> {
+              boolean neck = name.equals("neck");
+              Curve v = Curve.line(new Point(96, 657), new Point(0, 480));
+              edges.add(TracedEdge.of(name, pencil.trace(neck ? v : curve)));
+            });
+    Tracing tracing = Tracing.of("front", Extent.HALF_ON_FOLD, edges);
+    TruedPiece silent = trued(tracing);
+    List<String> ids = silent.report().findings().stream().map(Finding::id).toList();
+    assertTrue(ids.contains("trace.not-square"), ids.toString());
+    TruedPiece said = Truing.of(tracing).withPointedCorner("neck").result();
+    assertEquals(List.of(), said.report().findings());
+    assertTrue(said.report().edge("neck").isStraight());
+    assertTrue(said.piece().corner("neck", "fold").isPointed());
+  }
+
+  @Test
+  void aPointInTheMiddleOfANeckCountsOnce() {
+    Tracing whole = new Vest.Pencil(2, 1, 8).whole(Transform.identity());
+    TruingReport report = trued(whole).report();
+    for (TracedEdge edge : whole.edges()) {
+      if (edge.name().equals("neck") || edge.name().equals("hem")) {
+        assertEquals(edge.points().size(), report.edge(edge.name()).points());
+      }
+    }
   }
 }
