@@ -71,8 +71,15 @@ public final class Draft implements Serializable {
   @SuppressWarnings("serial")
   private final Map<String, StripRule> rules;
 
-  private transient volatile @Nullable CutPlan cutPlan;
-  private transient volatile @Nullable List<Strip> strips;
+  private final Derived derived = new Derived();
+
+  /** What was computed already; left behind when a draft is stored. */
+  private static final class Derived implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private transient volatile @Nullable CutPlan cutPlan;
+    private transient volatile @Nullable List<Strip> strips;
+  }
 
   private Draft(
       String name,
@@ -253,10 +260,10 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a strip's cloth has no fabric
    */
   public List<Strip> strips() {
-    List<Strip> known = strips;
+    List<Strip> known = derived.strips;
     if (known == null) {
       known = openings().stream().flatMap(opening -> strip(opening).stream()).toList();
-      strips = known;
+      derived.strips = known;
     }
     return known;
   }
@@ -315,10 +322,10 @@ public final class Draft implements Serializable {
   }
 
   private CutPlan cutPlan() {
-    CutPlan known = cutPlan;
+    CutPlan known = derived.cutPlan;
     if (known == null) {
       known = CutPlan.of(pattern);
-      cutPlan = known;
+      derived.cutPlan = known;
     }
     return known;
   }

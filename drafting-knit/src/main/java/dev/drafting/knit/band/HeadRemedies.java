@@ -7,6 +7,7 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.wording.Wording;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Why an opening does not go over the head, and what to do about it, first things first. */
@@ -55,18 +56,30 @@ final class HeadRemedies {
 
   private Iterable<Remedy> inOrder() {
     Stream<Optional<Remedy>> computed =
-        bodyIsWideEnough()
-            ? Stream.of(lowerNeck(), longerLoop(), narrowerBand(), stretchierStrip())
-            : Stream.of(lowerNeck(), stretchierBody());
+        bodyStretch().isPresent()
+            ? Stream.of(lowerNeck(), stretchierCloth())
+            : Stream.of(lowerNeck(), longerLoop(), narrowerBand(), stretchierCloth());
     Remedy shoulder =
         Remedy.of("Leave one shoulder open and close it with a placket or snaps.")
             .with("opening.at", "shoulder");
     return Stream.concat(computed.flatMap(Optional::stream), Stream.of(shoulder)).toList();
   }
 
-  private boolean bodyIsWideEnough() {
-    Length stretched = check.bodyEdge().times(1 + check.body().usableStretch());
-    return stretched.compareTo(check.needed()) >= 0;
+  /** The stretch that the garment's cloth would need, where its edge is what holds. */
+  private Optional<Double> bodyStretch() {
+    return stretchFor(check.bodyEdge(), check.body());
+  }
+
+  /** The stretch that the strip's cloth would need, where the strip is what holds. */
+  private Optional<Double> stripStretch() {
+    return check.strip().flatMap(strip -> stretchFor(strip.loop(), strip.fabric()));
+  }
+
+  private Optional<Double> stretchFor(Length relaxed, Fabric fabric) {
+    double inUse = check.needed().ratioTo(relaxed) - 1;
+    return inUse <= fabric.usableStretch()
+        ? Optional.empty()
+        : Optional.of(Fabric.stretchForUse(inUse));
   }
 
   /** The loop that reaches over the head. */
@@ -138,31 +151,32 @@ final class HeadRemedies {
             .with("band.showing", narrower.toString()));
   }
 
-  private Optional<Remedy> stretchierStrip() {
-    return check
-        .strip()
-        .map(strip -> Fabric.stretchForUse(check.needed().ratioTo(strip.loop()) - 1))
-        .filter(stretch -> stretch <= MOST_STRETCH)
-        .map(
-            stretch ->
-                Remedy.of(
-                        "Cut the "
-                            + noun()
-                            + " from a rib that stretches "
-                            + Wording.percent(stretch)
-                            + " or more.")
-                    .with("strip.stretch", String.valueOf(stretch)));
+  /** Both cloths where both hold: one alone would not help. */
+  private Optional<Remedy> stretchierCloth() {
+    Optional<Double> body = bodyStretch();
+    Optional<Double> strip = stripStretch();
+    boolean exists =
+        Stream.of(body, strip).flatMap(Optional::stream).allMatch(s -> s <= MOST_STRETCH);
+    if (!exists) {
+      return Optional.empty();
+    }
+    String cloths =
+        Stream.of(
+                body.map(share -> "the garment from a cloth that stretches " + orMore(share)),
+                strip.map(share -> "the " + noun() + " from a rib that stretches " + orMore(share)))
+            .flatMap(Optional::stream)
+            .collect(Collectors.joining(", and "));
+    Remedy remedy = Remedy.of("Cut " + cloths + ".");
+    if (body.isPresent()) {
+      remedy = remedy.with("body.stretch", String.valueOf(body.get()));
+    }
+    if (strip.isPresent()) {
+      remedy = remedy.with("strip.stretch", String.valueOf(strip.get()));
+    }
+    return Optional.of(remedy);
   }
 
-  private Optional<Remedy> stretchierBody() {
-    double stretch = Fabric.stretchForUse(check.needed().ratioTo(check.bodyEdge()) - 1);
-    return stretch > MOST_STRETCH
-        ? Optional.empty()
-        : Optional.of(
-            Remedy.of(
-                    "Make the garment of a cloth that stretches "
-                        + Wording.percent(stretch)
-                        + " or more.")
-                .with("body.stretch", String.valueOf(stretch)));
+  private static String orMore(double share) {
+    return Wording.percent(share) + " or more";
   }
 }

@@ -79,7 +79,7 @@ final class FinishSteps {
     if (finish instanceof TurnedHem) {
       return Step.of("Turn up the " + opening, hem((TurnedHem) finish));
     }
-    return Step.of("Finish the " + opening, OrderOfWork.capital(finish.describe()) + ".");
+    return Step.of("Finish the " + opening, Making.capital(finish.describe()) + ".");
   }
 
   private static String hem(TurnedHem hem) {

@@ -89,6 +89,20 @@ class HeadOpeningTest {
   }
 
   @Test
+  void whereBandAndGarmentBothHoldBothClothsMustGiveMore() {
+    Fabric stiff = stretching(0.05);
+    Strip strip = strip(Vest.plain().frontDepth(9), stretching(0.15), StripRule.recommended());
+    Finding finding = HeadOpening.of(strip, stiff, Length.cm(58)).findings().get(0);
+    double body = Double.parseDouble(data(finding, "body.stretch"));
+    double rib = Double.parseDouble(data(finding, "strip.stretch"));
+    StripRule same = StripRule.loop(strip.loop());
+    Strip better = Strip.of(strip.opening(), BAND, stretching(rib), same);
+    assertFalse(HeadOpening.of(better, stiff, Length.cm(58)).passes());
+    assertFalse(HeadOpening.of(strip, stretching(body), Length.cm(58)).passes());
+    assertTrue(HeadOpening.of(better, stretching(body), Length.cm(58)).passes());
+  }
+
+  @Test
   void aLongerLoopIsOfferedWhereItStillLiesFlat() {
     Strip middle = strip(Vest.plain(), stretching(0.3), StripRule.recommended());
     Length reach = middle.window().longest().minus(Length.mm(3)).times(1.24);
