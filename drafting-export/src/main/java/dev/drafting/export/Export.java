@@ -1,0 +1,153 @@
+package dev.drafting.export;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.export.drawing.DraftDrawing;
+import dev.drafting.export.drawing.Drawing;
+import dev.drafting.export.drawing.Format;
+import dev.drafting.export.drawing.PlainName;
+import dev.drafting.export.pdf.Paper;
+import dev.drafting.export.pdf.TiledPdf;
+import dev.drafting.export.sheet.MakingUpSheet;
+import dev.drafting.export.svg.SvgFormat;
+import dev.drafting.knit.Draft;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * Writes a draft to files. Say which, then say where:
+ *
+ * <p>{@code Export.of(draft).pdf(Paper.A4).svg().sheet().to(Path.of("vest"), Progress.none())}
+ *
+ * <p>Every file is named after the draft in plain letters. Either all files are written or none:
+ * they are made beside the folder and moved in at the end; files of the same names are replaced. An
+ * interrupted thread cancels. An export is immutable: every method gives a new one.
+ *
+ * @since 0.1
+ */
+public final class Export {
+  private final Draft draft;
+  private final Map<String, Output> outputs;
+
+  /** One file, as far as it is decided before the folder is known. */
+  private interface Output {
+    void write(Drawing drawing, OutputStream out) throws IOException;
+  }
+
+  private Export(Draft draft, Map<String, Output> outputs) {
+    this.draft = Objects.requireNonNull(draft, "draft");
+    this.outputs = outputs;
+  }
+
+  /**
+   * An export that writes nothing yet.
+   *
+   * @param draft what to write
+   * @return the export
+   */
+  public static Export of(Draft draft) {
+    return new Export(draft, Map.of());
+  }
+
+  /**
+   * Also a PDF of the pattern at true size, on sheets to be taped together.
+   *
+   * @param paper what is in the printer
+   * @return the export
+   */
+  public Export pdf(Paper paper) {
+    return format(TiledPdf.on(paper));
+  }
+
+  /**
+   * Also a drawing of all pieces and a legend as SVG, at true size.
+   *
+   * @return the export
+   */
+  public Export svg() {
+    SvgFormat svg = SvgFormat.of();
+    return with(
+        svg.fileEnding(), (drawing, out) -> svg.write(DraftDrawing.withLegend(drawing), out));
+  }
+
+  /**
+   * Also the making-up sheet as a page for browser, phone and printer.
+   *
+   * @return the export
+   */
+  public Export sheet() {
+    return with(
+        MakingUpSheet.FILE_ENDING, (drawing, out) -> MakingUpSheet.of(draft, drawing).write(out));
+  }
+
+  /**
+   * Also the pattern drawing in another format.
+   *
+   * @param format how to write it
+   * @return the export
+   */
+  public Export format(Format format) {
+    return with(format.fileEnding(), format::write);
+  }
+
+  private Export with(String fileEnding, Output output) {
+    Map<String, Output> more = new LinkedHashMap<>(outputs);
+    more.put(fileEnding, output);
+    return new Export(draft, more);
+  }
+
+  /**
+   * Writes the files.
+   *
+   * @param folder made if it is not there
+   * @param progress told before every file and at the end
+   * @return the files in the order asked for
+   * @throws IOException if they cannot be written; then none is
+   * @throws DraftingException if nothing was asked for, or the thread is interrupted; then no file
+   *     is written either
+   */
+  public List<WrittenFile> to(Path folder, Progress progress) throws IOException {
+    if (outputs.isEmpty()) {
+      throw DraftingException.of("nothing to write").at(draft.name()).accepted("pdf, svg or sheet");
+    }
+    Drawing drawing = DraftDrawing.of(draft);
+    String name = PlainName.of(draft.name());
+    try (Staging staging = Staging.beside(folder)) {
+      List<String> names = new ArrayList<>();
+      for (Map.Entry<String, Output> entry : outputs.entrySet()) {
+        String file = name + entry.getKey();
+        progress.step("writing " + file, names.size(), outputs.size());
+        refuseIfInterrupted(file);
+        try (OutputStream out = staging.open(file)) {
+          entry.getValue().write(drawing, out);
+        }
+        names.add(file);
+      }
+      refuseIfInterrupted(folder.toString());
+      List<WrittenFile> written = staging.moveIn(names);
+      progress.step("done", outputs.size(), outputs.size());
+      return written;
+    }
+  }
+
+  private static void refuseIfInterrupted(String where) {
+    if (Thread.currentThread().isInterrupted()) {
+      throw DraftingException.of("cancelled").at(where);
+    }
+  }
+
+  /**
+   * What will be written.
+   *
+   * @return for instance "Boathouse vest to -a4.pdf, .svg"
+   */
+  @Override
+  public String toString() {
+    return draft.name() + " to " + String.join(", ", outputs.keySet());
+  }
+}

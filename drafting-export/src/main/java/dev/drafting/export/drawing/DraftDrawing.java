@@ -1,0 +1,50 @@
+package dev.drafting.export.drawing;
+
+import dev.drafting.core.cut.CutPiece;
+import dev.drafting.core.geometry.Box;
+import dev.drafting.core.geometry.Transform;
+import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Length;
+import dev.drafting.knit.Draft;
+import java.util.List;
+
+/**
+ * All paper pieces of a draft on one plane, side by side at true size.
+ *
+ * @since 0.1
+ */
+public final class DraftDrawing {
+  private static final Length GAP = Length.mm(30);
+
+  private DraftDrawing() {}
+
+  /**
+   * Draws the pieces of a draft.
+   *
+   * @param draft pattern, fabrics and version
+   * @return one group a paper piece, titled with the name of the draft
+   */
+  public static Drawing of(Draft draft) {
+    List<Group> pieces = draft.cutPieces().stream().map(piece -> draw(draft, piece)).toList();
+    return Drawing.sideBySide(draft.name(), pieces, GAP);
+  }
+
+  private static Group draw(Draft draft, CutPiece piece) {
+    return PieceDrawing.of(piece)
+        .withGarment(draft.name())
+        .withFabric(draft.fabric(piece.piece().cloth()).name())
+        .group();
+  }
+
+  /**
+   * The same drawing with its legend under the pieces.
+   *
+   * @param drawing of one piece or more
+   * @return the drawing with one more group
+   */
+  public static Drawing withLegend(Drawing drawing) {
+    Box box = drawing.bounds();
+    Vector under = new Vector(box.minX(), box.minY() - 15);
+    return drawing.with(Legend.of(drawing).map(Transform.translation(under)));
+  }
+}

@@ -1,0 +1,74 @@
+package dev.drafting.export.sheet;
+
+import dev.drafting.export.drawing.DraftDrawing;
+import dev.drafting.export.drawing.Drawing;
+import dev.drafting.knit.Draft;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+
+/**
+ * The making-up sheet of a draft: findings first, then finished measures, goods to buy, pieces and
+ * cut list, strips, order of work and cautions. Lengths are in centimetres with inches beside them.
+ *
+ * @since 0.1
+ */
+public final class MakingUpSheet {
+  /** What its file name ends in after the name of the garment. */
+  public static final String FILE_ENDING = "-making-up.html";
+
+  private final Draft draft;
+  private final Drawing drawing;
+
+  private MakingUpSheet(Draft draft, Drawing drawing) {
+    this.draft = Objects.requireNonNull(draft, "draft");
+    this.drawing = Objects.requireNonNull(drawing, "drawing");
+  }
+
+  /**
+   * The sheet of a draft.
+   *
+   * @param draft what to make
+   * @return the sheet
+   */
+  public static MakingUpSheet of(Draft draft) {
+    return of(draft, DraftDrawing.of(draft));
+  }
+
+  /**
+   * The sheet of a draft whose pieces have been drawn already.
+   *
+   * @param draft what to make
+   * @param drawing one group a piece
+   * @return the sheet
+   */
+  public static MakingUpSheet of(Draft draft, Drawing drawing) {
+    return new MakingUpSheet(draft, drawing);
+  }
+
+  /**
+   * Writes the page in UTF-8. The stream is left open.
+   *
+   * @param out where the bytes go
+   * @throws IOException if the stream fails
+   */
+  public void write(OutputStream out) throws IOException {
+    try {
+      var xml =
+          XMLOutputFactory.newDefaultFactory()
+              .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
+      new SheetPage(draft, drawing, new Html(xml)).write();
+      xml.flush();
+    } catch (XMLStreamException e) {
+      throw new IOException("the making-up sheet cannot be written", e);
+    }
+  }
+
+  @Override
+  public String toString() {
+    return "making-up sheet of " + draft.name();
+  }
+}
