@@ -36,7 +36,7 @@ public final class CheckPages {
 
   public static void main(String[] args) throws Exception {
     Garment garment = GarmentFolder.read(Path.of(args[0]));
-    Draft draft = garment.drafts().get(Integer.parseInt(args[1]));
+    Draft draft = List.copyOf(garment.makes().values()).get(Integer.parseInt(args[1]));
     for (String pdf : List.of(args).subList(2, args.length)) {
       Path pages = Files.createTempDirectory("pages");
       new CheckPages(pdf, pages).check(draft);
@@ -163,8 +163,9 @@ public final class CheckPages {
     for (Sheet sheet : sheets) {
       images.add(render(sheet.page, DPI));
     }
-    double wide = images.get(0).getWidth() / PX - 2 * MARGIN;
-    double tall = images.get(0).getHeight() / PX - 2 * MARGIN;
+    double[] size = size(sheets[0].page);
+    double wide = size[0] - 2 * MARGIN;
+    double tall = size[1] - 2 * MARGIN;
     int columns = 1 + Arrays.stream(sheets).mapToInt(Sheet::column).max().orElseThrow();
     int rows = 1 + Arrays.stream(sheets).mapToInt(Sheet::row).max().orElseThrow();
     Joined joined =
@@ -360,6 +361,19 @@ public final class CheckPages {
     BufferedImage image = ImageIO.read(new File(name + ".png"));
     Files.delete(Path.of(name + ".png"));
     return image;
+  }
+
+  /** Width and height of a page in mm. */
+  private double[] size(int page) throws Exception {
+    Process info =
+        new ProcessBuilder("pdfinfo", "-f", Integer.toString(page), "-l", Integer.toString(page), pdf)
+            .start();
+    String text = new String(info.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    Matcher matcher = Pattern.compile("size: +([\\d.]+) x ([\\d.]+) pts").matcher(text);
+    require(matcher.find(), "page " + page + " has no size");
+    return new double[] {
+      Double.parseDouble(matcher.group(1)) * 25.4 / 72, Double.parseDouble(matcher.group(2)) * 25.4 / 72
+    };
   }
 
   private static int grey(BufferedImage image, int x, int y) {
