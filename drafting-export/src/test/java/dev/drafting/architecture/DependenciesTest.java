@@ -52,7 +52,6 @@ class DependenciesTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("dev.drafting.export..", "java.nio.file..")
-        .allowEmptyShould(true)
         .check(Library.CLASSES);
   }
 
@@ -71,7 +70,6 @@ class DependenciesTest {
         .dependOnClassesThat(
             resideInAPackage("dev.drafting..")
                 .and(not(resideInAnyPackage(allowed.toArray(String[]::new)))))
-        .allowEmptyShould(true)
         .check(Library.CLASSES);
   }
 
@@ -96,7 +94,6 @@ class DependenciesTest {
         .should()
         .dependOnClassesThat()
         .resideInAPackage("dev.drafting.knit")
-        .allowEmptyShould(true)
         .check(Library.CLASSES);
   }
 }

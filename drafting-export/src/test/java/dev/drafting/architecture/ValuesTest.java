@@ -28,11 +28,12 @@ class ValuesTest {
         .check(Library.CLASSES);
   }
 
+  /** A volatile field that is not stored is a result kept once it is computed. */
   @Test
-  void fieldsOfValuesAreFinal() {
+  void fieldsOfValuesAreFinalOrKeepAResult() {
     classes()
         .that(Library.VALUES)
-        .should(haveOnlyFields("final", field -> has(field, JavaModifier.FINAL)))
+        .should(haveOnlyFields("final", field -> has(field, JavaModifier.FINAL) || isKept(field)))
         .check(Library.CLASSES);
   }
 
@@ -81,6 +82,12 @@ class ValuesTest {
         || type.isAssignableTo(Serializable.class)
         || type.isAssignableTo(Collection.class)
         || type.isAssignableTo(Map.class);
+  }
+
+  private static boolean isKept(JavaField field) {
+    return has(field, JavaModifier.PRIVATE)
+        && has(field, JavaModifier.TRANSIENT)
+        && has(field, JavaModifier.VOLATILE);
   }
 
   private static boolean has(JavaField field, JavaModifier modifier) {
