@@ -1,0 +1,34 @@
+package dev.drafting.benchmarks;
+
+import dev.drafting.core.trace.EdgeReport;
+import java.util.List;
+import java.util.Map;
+
+/** How long the whole draft of a traced garment takes. */
+final class DraftTable implements Table {
+  private static final double BUDGET_MS = 2;
+
+  @Override
+  public String name() {
+    return "draft";
+  }
+
+  @Override
+  public List<Row> rows() throws Exception {
+    Map<String, Double> times = Measurement.nanoseconds(DraftBenchmark.class);
+    int points =
+        Vest.read().trued().stream()
+            .flatMap(piece -> piece.report().edges().stream())
+            .mapToInt(EdgeReport::points)
+            .sum();
+    String vest = "vest of " + points + " traced points, ";
+    return List.of(
+        Row.atMost(
+            name(), vest + "read, trued and drafted", milliseconds(times, "whole"), "ms", BUDGET_MS),
+        Row.plain(name(), vest + "drafted", milliseconds(times, "drafted"), "ms"));
+  }
+
+  private static double milliseconds(Map<String, Double> times, String method) {
+    return times.getOrDefault(method, Double.NaN) / 1e6;
+  }
+}
