@@ -134,7 +134,7 @@ final class StrictText extends Reader {
     } catch (CharacterCodingException e) {
       throw at(
           DraftingException.of("the text is not UTF-8")
-              .value(new String(buffer, 0, size, StandardCharsets.ISO_8859_1))
+              .value(new String(buffer, 0, size, StandardCharsets.ISO_8859_1).strip())
               .accepted("a text file stored as UTF-8"));
     }
   }

@@ -1,0 +1,10 @@
+/**
+ * Programs that show the library at work. {@link dev.drafting.examples.CopyGarment} is the main
+ * one: from the points that were traced round a garment to paper that can be sewn from.
+ */
+@NullMarked
+@CheckReturnValue
+package dev.drafting.examples;
+
+import dev.drafting.core.CheckReturnValue;
+import org.jspecify.annotations.NullMarked;
