@@ -22,7 +22,18 @@ import java.util.Objects;
 /**
  * Writes a draft to files. Say which, then say where:
  *
- * <p>{@code Export.of(draft).pdf(Paper.A4).svg().sheet().to(Path.of("vest"), Progress.none())}
+ * <pre>{@code
+ * Piece patch = Piece.of("patch", List.of(
+ *     Edge.of("below", Curve.line(new Point(0, 0), new Point(90, 0))),
+ *     Edge.of("right", Curve.line(new Point(90, 0), new Point(90, 90))),
+ *     Edge.of("above", Curve.line(new Point(90, 90), new Point(0, 90))),
+ *     Edge.of("left", Curve.line(new Point(0, 90), new Point(0, 0)))));
+ * Draft draft = Draft.of(Pattern.of("Mending", List.of(patch), List.of()))
+ *     .withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.3));
+ * Export.of(draft).pdf(Paper.A4).svg().sheet();  // => Mending to -a4.pdf, .svg, -making-up.html
+ * }</pre>
+ *
+ * <p>and then {@code to(Path.of("mending"), Progress.none())}.
  *
  * <p>Every file is named after the draft in plain letters. Either all files are written or none:
  * they are made beside the folder and moved in at the end; files of the same names are replaced. An

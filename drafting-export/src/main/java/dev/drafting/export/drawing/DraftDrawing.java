@@ -33,6 +33,7 @@ public final class DraftDrawing {
     return PieceDrawing.of(piece)
         .withGarment(draft.name())
         .withFabric(draft.fabric(piece.piece().cloth()).name())
+        .withFindings(draft.findings())
         .group();
   }
 

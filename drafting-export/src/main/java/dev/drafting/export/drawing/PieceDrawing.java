@@ -3,7 +3,12 @@ package dev.drafting.export.drawing;
 import dev.drafting.core.cut.CutNotch;
 import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.cut.DerivedLine;
+import dev.drafting.core.finding.Finding;
+import dev.drafting.core.finding.Place;
+import dev.drafting.core.geometry.Arc;
 import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.offset.OffsetPart;
 import dev.drafting.core.offset.OffsetTag;
@@ -13,6 +18,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * One paper piece as it is drawn: cut line, join lines, folds, stitches, notches and markings, the
@@ -23,15 +29,18 @@ import java.util.Objects;
  */
 public final class PieceDrawing {
   private static final Length CHALK_MARK = Length.mm(5);
+  private static final Length RING = Length.mm(8);
 
   private final CutPiece piece;
   private final String garment;
   private final String fabric;
+  private final List<Finding> findings;
 
-  private PieceDrawing(CutPiece piece, String garment, String fabric) {
+  private PieceDrawing(CutPiece piece, String garment, String fabric, List<Finding> findings) {
     this.piece = Objects.requireNonNull(piece, "piece");
     this.garment = Objects.requireNonNull(garment, "garment");
     this.fabric = Objects.requireNonNull(fabric, "fabric");
+    this.findings = List.copyOf(findings);
   }
 
   /**
@@ -41,7 +50,7 @@ public final class PieceDrawing {
    * @return the drawing, which names neither garment nor fabric yet
    */
   public static PieceDrawing of(CutPiece piece) {
-    return new PieceDrawing(piece, "", "");
+    return new PieceDrawing(piece, "", "", List.of());
   }
 
   /**
@@ -51,7 +60,7 @@ public final class PieceDrawing {
    * @return the drawing
    */
   public PieceDrawing withGarment(String name) {
-    return new PieceDrawing(piece, name, fabric);
+    return new PieceDrawing(piece, name, fabric, findings);
   }
 
   /**
@@ -61,7 +70,18 @@ public final class PieceDrawing {
    * @return the drawing
    */
   public PieceDrawing withFabric(String name) {
-    return new PieceDrawing(piece, garment, name);
+    return new PieceDrawing(piece, garment, name, findings);
+  }
+
+  /**
+   * The same with what was found at its edges and corners. An edge is followed by a line, a corner
+   * is ringed; findings about other things leave the drawing as it is.
+   *
+   * @param newFindings of the whole draft
+   * @return the drawing
+   */
+  public PieceDrawing withFindings(List<Finding> newFindings) {
+    return new PieceDrawing(piece, garment, fabric, newFindings);
   }
 
   /**
@@ -104,7 +124,28 @@ public final class PieceDrawing {
     piece.markings().stream()
         .map(m -> new Stroke(StrokeStyle.MARKING, m.label(), m.curve()))
         .forEach(strokes::add);
+    findings.stream().map(Finding::place).distinct().flatMap(this::marks).forEach(strokes::add);
     return strokes;
+  }
+
+  private Stream<Stroke> marks(Place place) {
+    List<String> names = place.names();
+    if (names.isEmpty() || !names.get(0).equals(piece.piece().name())) {
+      return Stream.empty();
+    }
+    return switch (place.kind()) {
+      case "edge" -> Stream.of(found(names.get(1), piece.piece().edge(names.get(1)).curve()));
+      case "corner" -> {
+        Point at = piece.piece().corner(names.get(1), names.get(2)).at();
+        Arc ring = Arc.of(at, RING, Angle.degrees(0), Angle.degrees(360));
+        yield Stream.of(found(names.get(1) + " and " + names.get(2), Curve.of(ring)));
+      }
+      default -> Stream.empty();
+    };
+  }
+
+  private static Stroke found(String name, Curve curve) {
+    return new Stroke(StrokeStyle.FINDING, name, curve);
   }
 
   /** A slit as deep as it is cut; where there is nothing to slit, a short mark. */

@@ -23,6 +23,9 @@ final class PieceLettering {
   private static final double[] LETTERS = {3.5, 3, 2.5, 2};
   private static final double[] WIDTHS = {95, 70, 50, 35, 25};
 
+  /** White room around the words of the piece. */
+  private static final double AROUND = 4;
+
   /** Room for a reader of drawings that lacks the font and takes a wider one. */
   private static final double WIDER = 1.15;
 
@@ -102,10 +105,14 @@ final class PieceLettering {
   private boolean block(String title, List<String> words, double height, double width) {
     List<Label> labels = set(title, words, height, width);
     Box box = labels.stream().map(Label::bounds).reduce(Box::union).orElseThrow();
-    Optional<Point> corner = room.find(box.width().times(WIDER), box.height(), bounds.centre());
+    Length around = Length.mm(2 * AROUND);
+    Optional<Point> corner =
+        room.find(
+            box.width().times(WIDER).plus(around), box.height().plus(around), bounds.centre());
     corner.ifPresent(
         at ->
-            move(labels, new Vector(at.x() - box.minX(), at.y() - box.minY())).forEach(this::put));
+            move(labels, new Vector(at.x() + AROUND - box.minX(), at.y() + AROUND - box.minY()))
+                .forEach(this::put));
     return corner.isPresent();
   }
 
@@ -146,6 +153,7 @@ final class PieceLettering {
         case JOIN_LINE -> name(line.name() + " join line", beside(line), NAMES);
         case MARKING -> name(line.name(), beside(line), NAMES);
         case NOTCH -> name(line.name(), within(line), NAMES);
+        case FINDING -> finding("look at " + line.name(), beside(line));
         default -> {}
       }
     }
@@ -169,12 +177,19 @@ final class PieceLettering {
   }
 
   private void name(String text, Point near, Length height) {
-    if (text.isEmpty()) {
-      return;
+    if (!text.isEmpty()) {
+      put(placed(text, near, height));
     }
+  }
+
+  private void finding(String text, Point near) {
+    put(placed(text, near, Length.mm(3)).asFinding());
+  }
+
+  private Label placed(String text, Point near, Length height) {
     Length width = Lettering.width(text, height).times(WIDER);
     Point corner =
         room.find(width, height, near).orElse(new Point(near.x() - width.toMm() / 2, near.y()));
-    put(Label.of(text, corner, height));
+    return Label.of(text, corner, height);
   }
 }

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.cut.CutPlan;
+import dev.drafting.core.finding.Finding;
+import dev.drafting.core.finding.Place;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
@@ -117,6 +119,28 @@ class PieceDrawingTest {
 
   private static boolean overlap(Box a, Box b) {
     return a.minX() < b.maxX() && b.minX() < a.maxX() && a.minY() < b.maxY() && b.minY() < a.maxY();
+  }
+
+  @Test
+  void findingsAtEdgesAndCornersAreMarked() {
+    CutPiece piece = CutPlan.of(TestGarment.pattern()).pieces().get(0);
+    Group marked =
+        PieceDrawing.of(piece)
+            .withFindings(
+                List.of(
+                    Finding.warning("test", Place.edge("front", "hem"), "too wide"),
+                    Finding.warning("test", Place.edge("front", "hem"), "twice"),
+                    Finding.warning("test", Place.corner("front", "hem", "side"), "not smooth"),
+                    Finding.warning("test", Place.edge("back", "hem"), "elsewhere"),
+                    Finding.warning("test", Place.draft(), "everywhere")))
+            .group();
+    List<Stroke> marks = marked.strokes(StrokeStyle.FINDING);
+    assertEquals(List.of("hem", "hem and side"), marks.stream().map(Stroke::name).toList());
+    assertEquals(new Box(0, 0, 230, 0), marks.get(0).bounds());
+    assertEquals(new Point(230, 0), marks.get(1).bounds().centre());
+    assertEquals(
+        List.of("look at hem", "look at hem and side"),
+        marked.labels().stream().filter(Label::isFinding).map(Label::text).toList());
   }
 
   /** A patch of 40 mm has no room for its words; they stand beside it and are not lost. */
