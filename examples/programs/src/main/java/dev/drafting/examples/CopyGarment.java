@@ -51,6 +51,7 @@ public final class CopyGarment implements Callable<Integer> {
   private String target = "";
 
   @Option(names = "--help", usageHelp = true, description = "Shows this help.")
+  @SuppressWarnings("UnusedVariable") // the library of options reads it
   private boolean help;
 
   private CopyGarment(PrintStream out) {

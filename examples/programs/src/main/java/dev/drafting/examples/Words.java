@@ -44,7 +44,7 @@ final class Words {
     String indent = " ".repeat(head.length());
     StringBuilder line = new StringBuilder(head);
     boolean fresh = true;
-    for (String word : BREAK.split(text)) {
+    for (String word : BREAK.split(text, -1)) {
       if (!fresh && line.length() + 1 + word.length() > WIDTH) {
         lines.add(line.toString());
         line = new StringBuilder(indent);
