@@ -29,6 +29,13 @@ import java.util.Set;
  * would be accepted. Every file is read within stated limits of size and depth, so that no file can
  * exhaust memory.
  *
+ * <pre>{@code
+ * Garment vest = GarmentFolder.read(Path.of("examples/programs/garments/vest"));
+ * vest;  // => Boathouse vest: pieces front, back; makes A cotton jersey, B interlock, C pique
+ * vest.make("A cotton jersey").headOpening().get().passes();  // => true
+ * vest.make("C pique").headOpening().get().passes();  // => false
+ * }</pre>
+ *
  * @since 0.1
  */
 public final class GarmentFolder {
