@@ -40,7 +40,7 @@ System.out.println(neck.turning());
 Fabric rib = Fabric.of("rib", Structure.RIB, 0.80).withRecovery(0.95);
 Strip strip = Strip.of(neck, band, rib, StripRule.recommended());
 System.out.println(strip.cutLength().text(LengthUnit.CM));
-// => 48.52 cm
+// => 48.53 cm
 System.out.println(strip.window());
 // => 44.6 to 48.4 cm
 System.out.println(strip.outcome());
