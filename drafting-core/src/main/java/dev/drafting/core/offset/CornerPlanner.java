@@ -3,6 +3,7 @@ package dev.drafting.core.offset;
 import dev.drafting.core.geometry.Arc;
 import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -76,7 +77,7 @@ final class CornerPlanner {
       return turnedBack ? stepBetweenCusps() : step();
     }
     if (turnedBack) {
-      return trimmed();
+      return pastCusps(treatment);
     }
     if (Math.abs(reachA) <= TOUCHING && Math.abs(reachB) <= TOUCHING) {
       return bridge(a.end(), List.of(), b.start());
@@ -93,6 +94,72 @@ final class CornerPlanner {
   private CornerPlan trimmed() {
     CornerPlan trimmed = CornerTrim.trim(a, b, shape);
     return trimmed != null ? trimmed : throughCorner(a, b, joinEdge);
+  }
+
+  /**
+   * A gap beside an end that is turned back is closed as if it were not, and the straight line to
+   * its end is left where the part that runs forwards crosses it: that is before the end, since the
+   * curve turns on in the same sense. Through the corner itself the allowance would shrink to
+   * nothing there.
+   */
+  private CornerPlan pastCusps(CornerTreatment treatment) {
+    if (shape.reachA() < -TOUCHING || shape.reachB() < -TOUCHING) {
+      return trimmed();
+    }
+    CornerPlan gap = closeGap(treatment);
+    double endA = gap.endA();
+    double startB = gap.startB();
+    List<Strand> beyondA = gap.beyondA();
+    List<Strand> beforeB = gap.beforeB();
+    if (a.endsTurnedBack()) {
+      Point leave = beyondA.isEmpty() ? a.end() : beyondA.get(0).end();
+      CornerTrim.Place place = CornerTrim.firstOn(a.reversed(), new Line(leave, a.end()));
+      if (place == null) {
+        return betweenCusps(treatment);
+      }
+      endA = a.strands().size() - place.at();
+      beyondA = List.of(a.continuation(place.point(), leave, true));
+    }
+    if (b.startsTurnedBack()) {
+      Point reach = beforeB.isEmpty() ? b.start() : beforeB.get(0).start();
+      CornerTrim.Place place = CornerTrim.firstOn(b, new Line(reach, b.start()));
+      if (place == null) {
+        return betweenCusps(treatment);
+      }
+      startB = place.at();
+      beforeB = List.of(b.continuation(reach, place.point(), false));
+    }
+    return new CornerPlan(endA, beyondA, gap.across(), beforeB, startB);
+  }
+
+  /** Both parallels run straight on from their cusps to where they meet, within the limit. */
+  private CornerPlan betweenCusps(CornerTreatment treatment) {
+    int last = a.lastForward();
+    int first = b.firstForward();
+    Strand before = a.strands().get(last - 1);
+    Strand after = b.strands().get(first);
+    if (before.turnedBack() || after.turnedBack()) {
+      return throughCorner(a, b, joinEdge);
+    }
+    Point tip = tipOf(before.segment(), after.segment(), treatment);
+    List<Strand> across = line(OffsetTag.JOIN, before.end(), tip);
+    across.addAll(line(OffsetTag.JOIN, tip, after.start()));
+    return new CornerPlan(last, List.of(), across, List.of(), first);
+  }
+
+  /**
+   * Where two parallels meet when they run straight on; the end of the first if that is too far.
+   */
+  private Point tipOf(Segment before, Segment after, CornerTreatment treatment) {
+    Vector gap = after.start().minus(before.end());
+    Vector on = before.directionAt(1);
+    Vector back = after.directionAt(0).negated();
+    double onward = gap.cross(back) / on.cross(back);
+    double backward = gap.cross(on) / on.cross(back);
+    boolean bevelled = treatment.kind() == CornerTreatment.Kind.BEVEL;
+    double most = CornerTreatment.mitre().limit() * shape.wider();
+    boolean meet = onward >= 0 && backward >= 0 && Math.max(onward, backward) <= most;
+    return meet && !bevelled ? before.end().plus(on.times(onward)) : before.end();
   }
 
   /** From the end of A straight on to a point, across, and from another point on to B. */

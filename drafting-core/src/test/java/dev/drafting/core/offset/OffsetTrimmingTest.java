@@ -54,6 +54,28 @@ class OffsetTrimmingTest {
         result.trimmings()::toString);
   }
 
+  /** At the underarm the armhole bends more tightly than a wide allowance; the corner stays out. */
+  @Test
+  void anEndTighterThanItsDistanceKeepsItsAllowanceAtTheCorner() {
+    for (double distance : new double[] {9.46, 10.66, 11.59, 20}) {
+      List<OffsetEdge> edges =
+          List.of(
+              Outlines.line("hem", 0, 0, 0, 254, 0),
+              Outlines.line("side", distance, 254, 0, 254, 262),
+              Outlines.edge(
+                  "armhole", distance, Outlines.cubic(254, 262, 229, 262, 208, 344, 213, 413)),
+              Outlines.line("shoulder", 0, 213, 413, 0, 413),
+              Outlines.line("fold", 0, 0, 413, 0, 0));
+      OffsetResult result = simple(edges);
+      double nearest =
+          OwnDistance.polygon(result)
+              .getBoundary()
+              .distance(OwnDistance.point(new Point(254, 262)));
+      assertEquals(distance, nearest, 0.05 * distance);
+      OwnDistance.check(edges, result, 0.01);
+    }
+  }
+
   @Test
   void aCurveTighterThanItsDistanceIsCutWhereItsParallelMeetsItself() {
     List<OffsetEdge> edges =

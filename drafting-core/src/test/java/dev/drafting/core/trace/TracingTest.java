@@ -62,8 +62,7 @@ class TracingTest {
         "pocket: a tracing has no edges. Accepted: one edge or more.", () -> pocket(Extent.WHOLE));
     TracedEdge side = edge("side", 1, 2, 3, 4);
     assertRefused(
-        "pocket: side: an edge is traced too often. Found: 2 times. "
-            + "Accepted: each edge once.",
+        "pocket: side: an edge is traced too often. Found: 2 times. " + "Accepted: each edge once.",
         () -> pocket(Extent.HALF_ON_FOLD, side, side));
     assertRefused(
         "pocket: side: an edge is traced too often. Found: 3 times. "
