@@ -24,7 +24,11 @@ final class DraftTable implements Table {
     String vest = "vest of " + points + " traced points, ";
     return List.of(
         Row.atMost(
-            name(), vest + "read, trued and drafted", milliseconds(times, "whole"), "ms", BUDGET_MS),
+            name(),
+            vest + "read, trued and drafted",
+            milliseconds(times, "whole"),
+            "ms",
+            BUDGET_MS),
         Row.plain(name(), vest + "drafted", milliseconds(times, "drafted"), "ms"));
   }
 

@@ -20,8 +20,7 @@ class PictureTest {
 
   @Test
   void readmeShowsTheFrontPieceAsItIsDrawnNow() throws IOException {
-    Draft vest =
-        GarmentFolder.read(Path.of("garments", "vest")).makes().values().iterator().next();
+    Draft vest = GarmentFolder.read(Path.of("garments", "vest")).makes().values().iterator().next();
     Drawing front = Drawing.of("Boathouse vest: front", DraftDrawing.of(vest).groups().get(0));
     try (OutputStream out = Files.newOutputStream(DRAWN)) {
       SvgFormat.of().write(front, out);
