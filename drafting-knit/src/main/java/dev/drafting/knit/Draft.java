@@ -71,26 +71,39 @@ public final class Draft implements Serializable {
   @SuppressWarnings("serial")
   private final Map<String, StripRule> rules;
 
+  private final Plan plan;
   private final Derived derived = new Derived();
+
+  /**
+   * What the pattern alone decides, computed once for all drafts of it; left behind when a draft is
+   * stored.
+   */
+  private static final class Plan implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private transient volatile @Nullable CutPlan cutPlan;
+  }
 
   /** What was computed already; left behind when a draft is stored. */
   private static final class Derived implements Serializable {
     private static final long serialVersionUID = 1L;
 
-    private transient volatile @Nullable CutPlan cutPlan;
     private transient volatile @Nullable List<Strip> strips;
+    private transient volatile @Nullable List<Finding> findings;
   }
 
   private Draft(
       String name,
       Pattern pattern,
       Assembly assembly,
+      Plan plan,
       Map<String, Fabric> fabrics,
       Wearer wearer,
       Map<String, StripRule> rules) {
     this.name = name;
     this.pattern = pattern;
     this.assembly = assembly;
+    this.plan = plan;
     this.fabrics = fabrics;
     this.wearer = wearer;
     this.rules = rules;
@@ -105,7 +118,7 @@ public final class Draft implements Serializable {
    */
   public static Draft of(Pattern pattern) {
     return new Draft(
-        pattern.name(), pattern, Assembly.of(pattern), Map.of(), Wearer.of(), Map.of());
+        pattern.name(), pattern, Assembly.of(pattern), new Plan(), Map.of(), Wearer.of(), Map.of());
   }
 
   /**
@@ -119,7 +132,7 @@ public final class Draft implements Serializable {
     if (newName.isBlank()) {
       throw DraftingException.of("a draft has no name").accepted("a name that is not blank");
     }
-    return new Draft(newName, pattern, assembly, fabrics, wearer, rules);
+    return new Draft(newName, pattern, assembly, plan, fabrics, wearer, rules);
   }
 
   /**
@@ -130,7 +143,7 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withFabric(String cloth, Fabric fabric) {
-    return new Draft(name, pattern, assembly, with(fabrics, cloth, fabric), wearer, rules);
+    return new Draft(name, pattern, assembly, plan, with(fabrics, cloth, fabric), wearer, rules);
   }
 
   /**
@@ -141,7 +154,7 @@ public final class Draft implements Serializable {
    */
   public Draft withWearer(Wearer newWearer) {
     return new Draft(
-        name, pattern, assembly, fabrics, Objects.requireNonNull(newWearer, "wearer"), rules);
+        name, pattern, assembly, plan, fabrics, Objects.requireNonNull(newWearer, "wearer"), rules);
   }
 
   /**
@@ -159,7 +172,7 @@ public final class Draft implements Serializable {
           .value(opening)
           .accepted(String.join(", ", openings().stream().map(Opening::name).toList()));
     }
-    return new Draft(name, pattern, assembly, fabrics, wearer, with(rules, opening, rule));
+    return new Draft(name, pattern, assembly, plan, fabrics, wearer, with(rules, opening, rule));
   }
 
   private static boolean isNamed(Opening opening, String name) {
@@ -304,6 +317,15 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth has no fabric
    */
   public List<Finding> findings() {
+    List<Finding> known = derived.findings;
+    if (known == null) {
+      known = found();
+      derived.findings = known;
+    }
+    return known;
+  }
+
+  private List<Finding> found() {
     List<Finding> all = new ArrayList<>(assembly.findings());
     all.addAll(cutPlan().findings());
     all.addAll(Findings.of(pattern, openings(), usedFabrics(), wearer, this::fabric));
@@ -322,10 +344,10 @@ public final class Draft implements Serializable {
   }
 
   private CutPlan cutPlan() {
-    CutPlan known = derived.cutPlan;
+    CutPlan known = plan.cutPlan;
     if (known == null) {
       known = CutPlan.of(pattern);
-      derived.cutPlan = known;
+      plan.cutPlan = known;
     }
     return known;
   }
