@@ -16,6 +16,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Meetings of curves, with JTS on fine flattenings as the second implementation. */
 class CrossingProperties {
@@ -81,7 +83,10 @@ class CrossingProperties {
   @Property(tries = 100)
   void nothingThatJtsFindsIsMissed(@ForAll("curves") Curve curve, @ForAll("curves") Curve other) {
     Geometry met =
-        JtsBridge.toJts(curve.flatten(FINE)).intersection(JtsBridge.toJts(other.flatten(FINE)));
+        OverlayNGRobust.overlay(
+            JtsBridge.toJts(curve.flatten(FINE)),
+            JtsBridge.toJts(other.flatten(FINE)),
+            OverlayNG.INTERSECTION);
     List<Crossing> crossings = curve.intersections(other);
     for (Coordinate at : met.getCoordinates()) {
       Point place = p(at.x, at.y);
