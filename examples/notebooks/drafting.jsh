@@ -60,6 +60,7 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Profile;
 import dev.drafting.core.pattern.ProfileLine;
 import dev.drafting.core.pattern.RawEdge;
+import dev.drafting.core.pattern.Reshaping;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.pattern.SeamFinish;
 import dev.drafting.core.pattern.SharedPaper;

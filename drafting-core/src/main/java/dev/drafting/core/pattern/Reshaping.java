@@ -1,0 +1,162 @@
+package dev.drafting.core.pattern;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Vector;
+import java.io.Serializable;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * A pattern whose corners are moved, or whose pieces are made wider and longer, with everything
+ * else kept: names, finishes, notches, seams.
+ *
+ * <p>A corner goes by the edge that arrives at it, counter-clockwise. Where a corner moves, the
+ * edges at it follow: a straight edge stays straight, a curved one keeps its directions at both
+ * ends and the move fades along it. A notch keeps its share of its edge's length, so that notches
+ * that met before meet afterwards. Marking lines stay where they are when corners move, and are
+ * scaled with their piece.
+ *
+ * <p>At last the corners that may give way are moved by the least that keeps both sides of every
+ * seam as well matched as before.
+ *
+ * <pre>{@code
+ * Point a = new Point(0, 0), b = new Point(200, 0), c = new Point(200, 300), d = new Point(0, 300);
+ * Piece half = Piece.of("half", List.of(Edge.of("hem", Curve.line(a, b)), Edge.of("side", Curve.line(b, c)), Edge.of("top", Curve.line(c, d)), Edge.onFold(Curve.line(d, a))));
+ * Reshaping wider = Reshaping.of(Pattern.of("tube", List.of(half), List.of())).moved(EdgeRef.parse("half hem"), new Vector(10, 0)).moved(EdgeRef.parse("half side"), new Vector(10, 0));
+ * wider.result().piece("half");  // => half: hem 210 mm, side 300 mm, top 210 mm, fold 300 mm; cut 1 on the fold
+ * }</pre>
+ *
+ * @since 0.1
+ */
+public final class Reshaping implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Pattern pattern;
+
+  @SuppressWarnings("serial") // always LinkedHashMaps, never changed once they are here
+  private final Map<String, PieceScale> scales;
+
+  @SuppressWarnings("serial")
+  private final Map<EdgeRef, Vector> moves;
+
+  @SuppressWarnings("serial") // always a LinkedHashSet, never changed once it is here
+  private final Set<EdgeRef> yielding;
+
+  private Reshaping(
+      Pattern pattern,
+      Map<String, PieceScale> scales,
+      Map<EdgeRef, Vector> moves,
+      Set<EdgeRef> yielding) {
+    this.pattern = pattern;
+    this.scales = scales;
+    this.moves = moves;
+    this.yielding = yielding;
+  }
+
+  /**
+   * Nothing changed yet.
+   *
+   * @param pattern what to reshape
+   * @return the pattern as it is
+   */
+  public static Reshaping of(Pattern pattern) {
+    return new Reshaping(Objects.requireNonNull(pattern, "pattern"), Map.of(), Map.of(), Set.of());
+  }
+
+  /**
+   * Moves a corner; a second move of it is added to the first.
+   *
+   * @param arriving the edge that arrives at the corner
+   * @param move how far, in the piece's coordinates; a corner on the fold moves along it only
+   * @return the reshaping with this move
+   * @throws DraftingException if there is no such edge
+   */
+  public Reshaping moved(EdgeRef arriving, Vector move) {
+    Objects.requireNonNull(pattern.edge(arriving));
+    Map<EdgeRef, Vector> more = new LinkedHashMap<>(moves);
+    more.merge(arriving, move, Vector::plus);
+    return new Reshaping(pattern, scales, more, yielding);
+  }
+
+  /**
+   * Makes a piece wider and longer before its corners are moved. Its corners may give way.
+   *
+   * @param piece its name
+   * @param across the factor square to the grain, 0.2 to 5
+   * @param along the factor along the grain, 0.2 to 5
+   * @return the reshaping with this scale
+   * @throws DraftingException if there is no such piece, a factor is out of range, or the piece
+   *     lies on the fold with its grain aslant
+   */
+  public Reshaping scaled(String piece, double across, double along) {
+    PieceScale scale = PieceScale.of(pattern.piece(piece), across, along);
+    Map<String, PieceScale> more = new LinkedHashMap<>(scales);
+    more.put(piece, scale);
+    Set<EdgeRef> free = new LinkedHashSet<>(yielding);
+    pattern.piece(piece).edges().forEach(edge -> free.add(new EdgeRef(piece, edge.name())));
+    return new Reshaping(pattern, more, moves, free);
+  }
+
+  /**
+   * Lets a corner give way, so that the seams at it stay as well matched as they were.
+   *
+   * @param arriving the edge that arrives at the corner
+   * @return the reshaping with this corner free
+   * @throws DraftingException if there is no such edge
+   */
+  public Reshaping yielding(EdgeRef arriving) {
+    Objects.requireNonNull(pattern.edge(arriving));
+    Set<EdgeRef> more = new LinkedHashSet<>(yielding);
+    more.add(arriving);
+    return new Reshaping(pattern, scales, moves, more);
+  }
+
+  /**
+   * Draws the pattern anew.
+   *
+   * @return the reshaped pattern
+   * @throws DraftingException if a piece cannot be drawn so, for instance because it would reach
+   *     across its fold
+   */
+  public Pattern result() {
+    Pattern scaled = pattern;
+    for (Map.Entry<String, PieceScale> scale : scales.entrySet()) {
+      scaled = scaled.withPiece(scale.getValue().of(pattern.piece(scale.getKey())));
+    }
+    Map<EdgeRef, Vector> all = SeamFit.of(pattern, scaled, moves, yielding).moves();
+    Pattern result = scaled;
+    for (Piece piece : scaled.pieces()) {
+      result = result.withPiece(CornerMoves.of(piece, all).piece());
+    }
+    return result;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Reshaping that
+        && that.pattern.equals(pattern)
+        && that.scales.equals(scales)
+        && that.moves.equals(moves)
+        && that.yielding.equals(yielding);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(pattern, scales, moves, yielding);
+  }
+
+  @Override
+  public String toString() {
+    return pattern.name()
+        + " reshaped: "
+        + scales.size()
+        + (scales.size() == 1 ? " piece" : " pieces")
+        + " scaled, "
+        + moves.size()
+        + (moves.size() == 1 ? " corner" : " corners")
+        + " moved";
+  }
+}

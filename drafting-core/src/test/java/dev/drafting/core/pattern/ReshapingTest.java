@@ -1,0 +1,134 @@
+package dev.drafting.core.pattern;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Arc;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Line;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Angle;
+import dev.drafting.core.measure.Length;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class ReshapingTest {
+  private static final EdgeRef HEM = EdgeRef.parse("front hem");
+  private static final EdgeRef SIDE = EdgeRef.parse("front side");
+
+  private static Pattern alone(Piece piece) {
+    return Pattern.of("alone", List.of(piece), List.of());
+  }
+
+  @Test
+  void nothingChangesWhatIsNotReshaped() {
+    Pattern vest = Vests.plain();
+    assertEquals(vest, Reshaping.of(vest).result());
+  }
+
+  @Test
+  void finishesCornersAndCuttingAreKept() {
+    Piece front =
+        Vests.piece("front", Vests.FRONT)
+            .withFinish("hem", SeamFinish.of(Length.mm(9)))
+            .withPointedCorner("hem", "side")
+            .withMarking(
+                MarkingLine.of("pocket", Curve.line(new Point(40, 300), new Point(90, 300))))
+            .withCloth("lining");
+    Piece moved = Reshaping.of(alone(front)).moved(HEM, new Vector(7, 0)).result().piece("front");
+    assertEquals(front.edge("hem").finish(), moved.edge("hem").finish());
+    assertTrue(moved.corner("hem", "side").isPointed());
+    assertEquals("lining", moved.cloth());
+    assertEquals(front.markings(), moved.markings());
+    Piece wide = Reshaping.of(alone(front)).scaled("front", 2, 1).result().piece("front");
+    assertEquals(new Point(180, 300), wide.markings().get(0).curve().end());
+  }
+
+  @Test
+  void aCornerOnTheFoldMovesAlongItOnly() {
+    Piece front = Vests.piece("front", Vests.FRONT);
+    Piece moved =
+        Reshaping.of(alone(front))
+            .moved(EdgeRef.parse("front fold"), new Vector(5, -20))
+            .result()
+            .piece("front");
+    assertEquals(0, moved.edge("hem").curve().start().x());
+    assertEquals(front.edge("hem").curve().start().y() - 20, moved.edge("hem").curve().start().y());
+  }
+
+  @Test
+  void movesAddUp() {
+    Pattern front = alone(Vests.piece("front", Vests.FRONT));
+    assertEquals(
+        Reshaping.of(front).moved(SIDE, new Vector(6, 2)).result(),
+        Reshaping.of(front).moved(SIDE, new Vector(4, 2)).moved(SIDE, new Vector(2, 0)).result());
+  }
+
+  @Test
+  void straightEdgesStayStraightAndArcsStayWithinAMicrometre() {
+    Point a = new Point(0, 0);
+    Point b = new Point(200, 0);
+    Arc round = Arc.of(new Point(100, 0), Length.mm(100), Angle.ZERO, Angle.degrees(180));
+    Piece half =
+        Piece.of(
+            "half", List.of(Edge.of("base", Curve.line(a, b)), Edge.of("round", Curve.of(round))));
+    Pattern grown = Reshaping.of(alone(half)).scaled("half", 1.1, 1.1).result();
+    assertTrue(grown.piece("half").edge("base").curve().segments().get(0) instanceof Line);
+    assertEquals(110 * Math.PI, grown.piece("half").edge("round").length().toMm(), 0.002);
+    Pattern moved =
+        Reshaping.of(alone(half)).moved(EdgeRef.parse("half base"), new Vector(20, 0)).result();
+    assertEquals(new Point(220, 0), moved.piece("half").edge("round").curve().start());
+  }
+
+  @Test
+  void theGrainSaysWhichWayIsAcross() {
+    Piece strip =
+        Piece.of(
+                "strip",
+                List.of(
+                    Edge.of("a", Curve.line(new Point(0, 0), new Point(100, 0))),
+                    Edge.of("b", Curve.line(new Point(100, 0), new Point(100, 40))),
+                    Edge.of("c", Curve.line(new Point(100, 40), new Point(0, 40))),
+                    Edge.of("d", Curve.line(new Point(0, 40), new Point(0, 0)))))
+            .withGrain(Angle.ZERO);
+    Piece scaled = Reshaping.of(alone(strip)).scaled("strip", 2, 1.5).result().piece("strip");
+    assertEquals(150, scaled.edge("a").length().toMm(), 1e-9);
+    assertEquals(80, scaled.edge("b").length().toMm(), 1e-9);
+  }
+
+  @Test
+  void whatCannotBeDrawnIsRefused() {
+    Piece front = Vests.piece("front", Vests.FRONT);
+    Reshaping plain = Reshaping.of(alone(front));
+    assertThrows(
+        DraftingException.class, () -> plain.moved(EdgeRef.parse("front x"), new Vector(1, 0)));
+    assertThrows(DraftingException.class, () -> plain.scaled("front", 0.1, 1));
+    assertThrows(DraftingException.class, () -> plain.scaled("front", 1, Double.NaN));
+    Reshaping bias = Reshaping.of(alone(front.withGrain(Angle.degrees(45))));
+    DraftingException aslant =
+        assertThrows(DraftingException.class, () -> bias.scaled("front", 1.03, 1.05));
+    assertTrue(String.valueOf(aslant.getMessage()).contains("lose its fold"));
+    assertEquals(
+        1.03 * front.edge("side").length().toMm(),
+        bias.scaled("front", 1.03, 1.03).result().piece("front").edge("side").length().toMm(),
+        1e-9);
+    DraftingException crossed =
+        assertThrows(
+            DraftingException.class, () -> plain.moved(SIDE, new Vector(-400, 0)).result());
+    assertTrue(String.valueOf(crossed.getMessage()).contains("across its fold"));
+  }
+
+  @Test
+  void isAValue() {
+    Pattern vest = Vests.plain();
+    Reshaping moved = Reshaping.of(vest).moved(HEM, new Vector(1, 0));
+    assertEquals(moved, Reshaping.of(vest).moved(HEM, new Vector(1, 0)));
+    assertEquals(moved.hashCode(), Reshaping.of(vest).moved(HEM, new Vector(1, 0)).hashCode());
+    assertEquals("vest reshaped: 0 pieces scaled, 1 corner moved", moved.toString());
+    assertSame(vest.piece("back"), moved.result().piece("back"));
+  }
+}
