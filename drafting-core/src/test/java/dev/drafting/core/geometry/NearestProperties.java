@@ -74,6 +74,27 @@ class NearestProperties {
     }
   }
 
+  /** Found by the law above: the search stopped a part in eight thousand away from the nearest. */
+  @Example
+  void besideAnEndWithoutAHandleTheNearestPointIsFoundExactly() {
+    assertSquare(
+        new Cubic(p(0.001, -300), p(0.001, -300), p(-3.995, 220.008), p(-3.995, 220.008)),
+        p(-0.001, -300));
+  }
+
+  /** Found by the law above: half a curve away, points 4e-6 mm apart are equally near. */
+  @Example
+  void atTheMiddleOfACurveTheNearestPointIsFoundExactly() {
+    assertSquare(
+        new Cubic(p(0.001, -300), p(0.001, -300), p(-300, -0.001), p(-300, -0.001)), p(-1, -1));
+  }
+
+  private static void assertSquare(Cubic cubic, Point point) {
+    double t = NearestSearch.onSegment(cubic, point);
+    Vector way = point.minus(cubic.pointAt(t));
+    assertEquals(0, way.dot(cubic.derivativeAt(t)) / cubic.derivativeAt(t).norm(), 1e-9);
+  }
+
   @Example
   void ofEquallyNearPointsTheFirstIsTaken() {
     Curve square = Curve.polyline(p(0, 0), p(10, 0), p(10, 10), p(0, 10), p(0, 0));
