@@ -32,17 +32,22 @@ public final class Assembly implements Serializable {
   private final List<Opening> openings;
 
   @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<Junction> junctions;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<SeamCheck> seamChecks;
 
   @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<Finding> findings;
 
   private Assembly(Pattern pattern) {
-    Surface surface = SurfaceBuilder.build(pattern);
+    SewingDirections directions = SewingDirections.of(pattern);
+    Surface surface = SurfaceBuilder.build(pattern, directions.seams());
     OpeningReader reader = new OpeningReader(pattern, surface);
     this.pattern = pattern;
     this.eulerCharacteristic = surface.eulerCharacteristic();
     this.openings = reader.openings();
+    this.junctions = JunctionReader.read(pattern, directions);
     this.seamChecks = SeamChecks.of(pattern);
     this.findings = new AssemblyFindings(pattern, seamChecks).of(surface, reader);
   }
@@ -98,6 +103,15 @@ public final class Assembly implements Serializable {
                     .value(name)
                     .accepted(
                         openings.stream().map(Opening::name).collect(Collectors.joining(", "))));
+  }
+
+  /**
+   * The places where seams end.
+   *
+   * @return an unmodifiable list in the order of the seams
+   */
+  public List<Junction> junctions() {
+    return junctions;
   }
 
   /**

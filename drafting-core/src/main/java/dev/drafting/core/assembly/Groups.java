@@ -11,7 +11,8 @@ final class Groups {
     }
   }
 
-  private int find(int i) {
+  /** The number of the group: the same for all its members until two groups are joined. */
+  int group(int i) {
     int root = i;
     while (parent[root] != root) {
       parent[root] = parent[parent[root]];
@@ -21,11 +22,11 @@ final class Groups {
   }
 
   void join(int a, int b) {
-    parent[find(a)] = find(b);
+    parent[group(a)] = group(b);
   }
 
   boolean together(int a, int b) {
-    return find(a) == find(b);
+    return group(a) == group(b);
   }
 
   int count() {

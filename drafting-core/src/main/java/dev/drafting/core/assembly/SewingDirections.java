@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 final class SewingDirections {
   private final Groups corners;
   private final Map<EdgeRef, int[]> ends = new HashMap<>();
+  private final List<SewnSeam> seams;
 
   private SewingDirections(Pattern pattern) {
     int next = 0;
@@ -34,15 +35,21 @@ final class SewingDirections {
       next += edges.size();
     }
     corners = new Groups(next);
+    seams = resolve(pattern.seams());
   }
 
-  static List<SewnSeam> of(Pattern pattern) {
-    return new SewingDirections(pattern).resolve(pattern.seams());
+  static SewingDirections of(Pattern pattern) {
+    return new SewingDirections(pattern);
   }
 
-  private List<SewnSeam> resolve(List<Seam> seams) {
+  /** The seams of the pattern in its order. */
+  List<SewnSeam> seams() {
+    return seams;
+  }
+
+  private List<SewnSeam> resolve(List<Seam> unsewn) {
     Map<Seam, SewnSeam> done = new HashMap<>();
-    List<Seam> waiting = new ArrayList<>(seams);
+    List<Seam> waiting = new ArrayList<>(unsewn);
     while (!waiting.isEmpty()) {
       int before = waiting.size();
       waiting.removeIf(seam -> resolve(seam, done));
@@ -51,13 +58,13 @@ final class SewingDirections {
       }
     }
     List<SewnSeam> inOrder = new ArrayList<>();
-    for (Seam seam : seams) {
+    for (Seam seam : unsewn) {
       SewnSeam sewn = done.get(seam);
       if (sewn != null) {
         inOrder.add(sewn);
       }
     }
-    return inOrder;
+    return List.copyOf(inOrder);
   }
 
   private boolean resolve(Seam seam, Map<Seam, SewnSeam> done) {
@@ -102,12 +109,13 @@ final class SewingDirections {
     return List.copyOf(chain);
   }
 
-  private int start(Run run) {
-    return cornersOf(run.edge())[run.asDrawn() ? 0 : 1];
+  /** The number of the place where a run starts: one for all corners that are sewn together. */
+  int start(Run run) {
+    return corners.group(cornersOf(run.edge())[run.asDrawn() ? 0 : 1]);
   }
 
-  private int end(Run run) {
-    return cornersOf(run.edge())[run.asDrawn() ? 1 : 0];
+  int end(Run run) {
+    return corners.group(cornersOf(run.edge())[run.asDrawn() ? 1 : 0]);
   }
 
   private int[] cornersOf(EdgeRef edge) {

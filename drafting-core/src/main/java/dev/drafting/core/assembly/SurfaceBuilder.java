@@ -28,13 +28,13 @@ final class SurfaceBuilder {
 
   private SurfaceBuilder() {}
 
-  static Surface build(Pattern pattern) {
-    return new SurfaceBuilder().surface(pattern);
+  static Surface build(Pattern pattern, List<SewnSeam> seams) {
+    return new SurfaceBuilder().surface(pattern, seams);
   }
 
-  private Surface surface(Pattern pattern) {
+  private Surface surface(Pattern pattern, List<SewnSeam> seams) {
     List<Stitch> stitches = new ArrayList<>();
-    for (SewnSeam seam : SewingDirections.of(pattern)) {
+    for (SewnSeam seam : seams) {
       stitches.addAll(Stitches.of(pattern, seam));
     }
     for (Stitch stitch : stitches) {
