@@ -152,12 +152,11 @@ final class Arrangement {
   private boolean isBoundary(Route route, Winding winding) {
     List<Piece> longest =
         route.pieces().stream().sorted(Comparator.comparingDouble(this::reach).reversed()).toList();
-    int[] beside = new int[2];
     for (int i = 0; i < Math.min(3, longest.size()); i++) {
       Piece piece = longest.get(i);
       for (double share : new double[] {0.5, 0.3, 0.7}) {
         double u = piece.from() + (piece.to() - piece.from()) * share;
-        winding.beside(chain.get(piece.strand()).segment(), u, reach(piece), beside);
+        int[] beside = winding.beside(chain.get(piece.strand()).segment(), u, reach(piece));
         if (beside[0] > beside[1]) {
           return beside[0] >= 1 && beside[1] <= 0;
         }

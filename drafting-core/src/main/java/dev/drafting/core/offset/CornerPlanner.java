@@ -3,7 +3,6 @@ package dev.drafting.core.offset;
 import dev.drafting.core.geometry.Arc;
 import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
-import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -56,10 +55,10 @@ final class CornerPlanner {
   static CornerPlan throughCorner(ParallelRun a, ParallelRun b, int joinEdge) {
     List<Strand> across = new ArrayList<>();
     Point corner = a.source().end();
-    int last = a.lastForward();
-    int first = b.firstForward();
-    addLine(across, OffsetTag.STEP, joinEdge, a.strands().get(last - 1).end(), corner);
-    addLine(across, OffsetTag.STEP, joinEdge, corner, b.strands().get(first).start());
+    double last = a.lastForward();
+    double first = b.firstForward();
+    addLine(across, OffsetTag.STEP, joinEdge, a.pointAt(last), corner);
+    addLine(across, OffsetTag.STEP, joinEdge, corner, b.pointAt(first));
     return new CornerPlan(last, List.of(), across, List.of(), first);
   }
 
@@ -85,15 +84,21 @@ final class CornerPlanner {
     if (treatment.kind() == CornerTreatment.Kind.SQUARE && canBeSquare()) {
       return square();
     }
-    if (reachA >= -TOUCHING && reachB >= -TOUCHING) {
-      return closeGap(treatment);
-    }
-    return trimmed();
+    return isGap() ? closeGap(treatment) : trimmed();
+  }
+
+  private boolean isGap() {
+    return shape.reachA() >= -TOUCHING && shape.reachB() >= -TOUCHING;
   }
 
   private CornerPlan trimmed() {
     CornerPlan trimmed = CornerTrim.trim(a, b, shape);
-    return trimmed != null ? trimmed : throughCorner(a, b, joinEdge);
+    if (trimmed != null) {
+      return trimmed;
+    }
+    boolean turnedBack = a.endsTurnedBack() || b.startsTurnedBack();
+    boolean oneGoesOn = shape.reachA() * shape.reachB() < 0;
+    return oneGoesOn && !turnedBack && canStep() ? step() : throughCorner(a, b, joinEdge);
   }
 
   /**
@@ -103,7 +108,7 @@ final class CornerPlanner {
    * nothing there.
    */
   private CornerPlan pastCusps(CornerTreatment treatment) {
-    if (shape.reachA() < -TOUCHING || shape.reachB() < -TOUCHING) {
+    if (!isGap()) {
       return trimmed();
     }
     CornerPlan gap = closeGap(treatment);
@@ -134,32 +139,31 @@ final class CornerPlanner {
 
   /** Both parallels run straight on from their cusps to where they meet, within the limit. */
   private CornerPlan betweenCusps(CornerTreatment treatment) {
-    int last = a.lastForward();
-    int first = b.firstForward();
-    Strand before = a.strands().get(last - 1);
-    Strand after = b.strands().get(first);
-    if (before.turnedBack() || after.turnedBack()) {
+    if (a.isTurnedBack() || b.isTurnedBack()) {
       return throughCorner(a, b, joinEdge);
     }
-    Point tip = tipOf(before.segment(), after.segment(), treatment);
-    List<Strand> across = line(OffsetTag.JOIN, before.end(), tip);
-    across.addAll(line(OffsetTag.JOIN, tip, after.start()));
+    double last = a.lastForward();
+    double first = b.firstForward();
+    Point tip = tipOf(last, first, treatment);
+    List<Strand> across = line(OffsetTag.JOIN, a.pointAt(last), tip);
+    across.addAll(line(OffsetTag.JOIN, tip, b.pointAt(first)));
     return new CornerPlan(last, List.of(), across, List.of(), first);
   }
 
   /**
    * Where two parallels meet when they run straight on; the end of the first if that is too far.
    */
-  private Point tipOf(Segment before, Segment after, CornerTreatment treatment) {
-    Vector gap = after.start().minus(before.end());
-    Vector on = before.directionAt(1);
-    Vector back = after.directionAt(0).negated();
+  private Point tipOf(double last, double first, CornerTreatment treatment) {
+    Point end = a.pointAt(last);
+    Vector gap = b.pointAt(first).minus(end);
+    Vector on = a.directionAt(last);
+    Vector back = b.directionAt(first).negated();
     double onward = gap.cross(back) / on.cross(back);
     double backward = gap.cross(on) / on.cross(back);
     boolean bevelled = treatment.kind() == CornerTreatment.Kind.BEVEL;
     double most = CornerTreatment.mitre().limit() * shape.wider();
     boolean meet = onward >= 0 && backward >= 0 && Math.max(onward, backward) <= most;
-    return meet && !bevelled ? before.end().plus(on.times(onward)) : before.end();
+    return meet && !bevelled ? end.plus(on.times(onward)) : end;
   }
 
   /** From the end of A straight on to a point, across, and from another point on to B. */
@@ -252,7 +256,7 @@ final class CornerPlanner {
     Line cut = new Line(leave, crossing.plus(down));
     CornerTrim.Place place = CornerTrim.firstOn(b, cut);
     if (place == null) {
-      return mitre(CornerTreatment.mitre().limit());
+      return isGap() ? mitre(CornerTreatment.mitre().limit()) : trimmed();
     }
     return new CornerPlan(
         a.strands().size(),
@@ -262,22 +266,24 @@ final class CornerPlanner {
         place.at());
   }
 
-  private boolean steps(CornerTreatment treatment) {
+  private boolean canStep() {
     double narrow = Math.abs(a.distance()) < Math.abs(b.distance()) ? a.distance() : b.distance();
     double wide = narrow == a.distance() ? b.distance() : a.distance();
-    boolean possible = shape.cosine() > 0.25 && Math.abs(narrow / shape.cosine()) <= Math.abs(wide);
+    return shape.cosine() > 0.25 && Math.abs(narrow / shape.cosine()) <= Math.abs(wide);
+  }
+
+  private boolean steps(CornerTreatment treatment) {
     boolean wanted =
         treatment.kind() == CornerTreatment.Kind.STEP
             || !(shape.tipDistance() <= treatment.limit() * shape.wider());
-    return possible && wanted;
+    return wanted && canStep();
   }
 
   private CornerPlan stepBetweenCusps() {
-    int last = a.lastForward();
-    int first = b.firstForward();
-    Point from = a.strands().get(last - 1).end();
-    Point to = b.strands().get(first).start();
-    return new CornerPlan(last, List.of(), line(OffsetTag.STEP, from, to), List.of(), first);
+    double last = a.lastForward();
+    double first = b.firstForward();
+    List<Strand> across = line(OffsetTag.STEP, a.pointAt(last), b.pointAt(first));
+    return new CornerPlan(last, List.of(), across, List.of(), first);
   }
 
   /** The wider allowance ends square at the corner; the narrower parallel runs into that end. */

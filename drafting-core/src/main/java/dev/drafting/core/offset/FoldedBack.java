@@ -5,6 +5,7 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class FoldedBack {
   private static final double STEEPEST = 0.2;
+  private static final double FARTHEST = 4;
   private static final int PIECES = 16;
 
   private final List<Segment> rising;
@@ -71,12 +73,14 @@ final class FoldedBack {
 
   private static @Nullable CornerPlan plan(
       List<ParallelRun> neighbours, ParallelRun hem, List<Double> folds, int side, int joinEdge) {
-    List<Double> signed = folds.stream().map(fold -> side * fold).toList();
-    FoldedBack corner = new FoldedBack(neighbours, hem, signed, joinEdge);
     boolean turned = side * hem.distance() > folds.get(0);
-    boolean upright =
-        side * neighbours.get(neighbours.size() - 1).endWay().dot(corner.outward) > STEEPEST;
-    return turned && upright ? corner.plan(side) : null;
+    Vector outward = Parallels.outward(hem.startWay());
+    Vector arrival = neighbours.get(neighbours.size() - 1).endWay();
+    if (!turned || side * arrival.dot(outward) <= STEEPEST) {
+      return null;
+    }
+    List<Double> signed = folds.stream().map(fold -> side * fold).toList();
+    return new FoldedBack(neighbours, hem, signed, joinEdge).plan(side);
   }
 
   private double depth(Point point) {
@@ -121,13 +125,34 @@ final class FoldedBack {
   private @Nullable CornerPlan plan(int side) {
     double deepest = hem.distance();
     List<Segment> mirrored = mirrored(deepest, side);
-    Point leave = rising(folds.get(0), folds.get(0) - side).get(0).start();
+    List<Segment> above = rising(folds.get(0), folds.get(0) - side);
+    if (mirrored.isEmpty() || above.isEmpty() || !joined(mirrored)) {
+      return null;
+    }
+    Point leave = above.get(0).start();
     Point reach = mirrored.get(mirrored.size() - 1).end();
+    double beside = Math.abs(reach.minus(hem.start()).dot(hem.startWay()));
+    if (Math.abs(depth(reach) - deepest) > CornerPlanner.TOUCHING
+        || beside > FARTHEST * Math.abs(deepest)) {
+      return null;
+    }
     if (reach.minus(hem.start()).dot(hem.startWay()) <= CornerPlanner.TOUCHING) {
       return withNeighbour(
           leave, mirrored, List.of(hem.continuation(reach, hem.start(), false)), 0);
     }
-    return meetHem(leave, mirrored(1.5 * deepest, side));
+    List<Segment> longer = mirrored(1.5 * deepest, side);
+    return joined(longer) ? meetHem(leave, longer) : null;
+  }
+
+  /** A neighbour that runs to and fro between the folds cannot be mirrored layer by layer. */
+  private static boolean joined(List<Segment> segments) {
+    for (int i = 1; i < segments.size(); i++) {
+      Length gap = segments.get(i - 1).end().distanceTo(segments.get(i).start());
+      if (gap.toMm() > CornerPlanner.TOUCHING) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The hem's own parallel is cut where the mirrored line crosses it. */
@@ -146,28 +171,32 @@ final class FoldedBack {
     return null;
   }
 
-  private CornerPlan withNeighbour(
+  /** Null where the neighbour's parallel is left before its last run begins. */
+  private @Nullable CornerPlan withNeighbour(
       Point leave, List<Segment> mirrored, List<Strand> before, double startOnHem) {
     List<Strand> across = new ArrayList<>();
     for (Segment segment : mirrored) {
       across.add(Strand.join(segment, joinEdge));
     }
-    if (leave.minus(neighbour.end()).dot(neighbour.endWay()) >= -CornerPlanner.TOUCHING) {
+    Vector beyondEnd = leave.minus(neighbour.end());
+    if (beyondEnd.dot(neighbour.endWay()) >= -CornerPlanner.TOUCHING
+        && Math.abs(beyondEnd.cross(neighbour.endWay())) <= CornerPlanner.TOUCHING) {
       List<Strand> beyond = List.of(neighbour.continuation(neighbour.end(), leave, true));
       return new CornerPlan(neighbour.strands().size(), beyond, across, before, startOnHem);
     }
-    return new CornerPlan(placeOnNeighbour(leave), List.of(), across, before, startOnHem);
+    Double place = placeOnNeighbour(leave);
+    return place == null ? null : new CornerPlan(place, List.of(), across, before, startOnHem);
   }
 
-  private double placeOnNeighbour(Point leave) {
+  private @Nullable Double placeOnNeighbour(Point leave) {
     for (int i = neighbour.strands().size() - 1; i >= 0; i--) {
-      Segment segment = neighbour.strands().get(i).segment();
-      Double u = parameter(segment.reversed(), depth(leave));
-      if (u != null) {
+      Segment segment = neighbour.strands().get(i).segment().reversed();
+      Double u = parameter(segment, depth(leave));
+      if (u != null && segment.pointAt(u).distanceTo(leave).toMm() < CornerPlanner.TOUCHING) {
         return i + 1 - u;
       }
     }
-    return neighbour.strands().size();
+    return null;
   }
 
   /** From the first fold outward to a depth: one mirrored stretch for every layer. */

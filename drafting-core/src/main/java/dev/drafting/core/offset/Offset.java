@@ -136,7 +136,7 @@ public final class Offset implements Serializable {
   public OffsetResult result() {
     double within = tolerance.toMm();
     RawOutline raw = RawOutline.of(edges, corners, within);
-    Trimmer trimmed = Trimmer.trim(raw.chain(), edges, within);
+    Trimmer trimmed = TooNear.untagged(Trimmer.trim(raw.chain(), edges, within), edges, within);
     List<Trimming> trimmings = new ArrayList<>(raw.trimmings());
     trimmings.addAll(trimmed.trimmings());
     List<Segment> outline = trimmed.strands().stream().map(Strand::segment).toList();

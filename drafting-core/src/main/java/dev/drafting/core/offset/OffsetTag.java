@@ -8,7 +8,11 @@ package dev.drafting.core.offset;
 public enum OffsetTag {
   /** Parallel to an edge, with the straight continuation that a mitre needs. */
   EDGE,
-  /** Added at a corner between the parallels of two edges: a cut, an arc, a fold-back. */
+  /**
+   * Added at a corner between the parallels of two edges: a cut, an arc, a fold-back; and what is
+   * left of a parallel where it has no room, so that it closes the outline without being at its
+   * distance.
+   */
   JOIN,
   /** Leads straight across where the allowance changes its width. */
   STEP

@@ -22,6 +22,7 @@ import java.util.List;
  */
 record ParallelRun(
     int edge, int index, Segment source, double distance, List<Strand> strands, boolean backwards) {
+  private static final int HALVINGS = 50;
 
   static ParallelRun of(Segment source, int edge, int index, double distance, double tolerance) {
     List<Strand> strands = Parallels.of(source, edge, index, distance, tolerance);
@@ -52,22 +53,74 @@ record ParallelRun(
     return strands.get(strands.size() - 1).turnedBack();
   }
 
-  /** The place of the first strand that runs forwards; the start if there is none. */
-  int firstForward() {
-    int first = 0;
-    while (first < strands.size() && strands.get(first).turnedBack()) {
-      first++;
-    }
-    return first == strands.size() ? 0 : first;
+  /** Whether no strand of it runs forwards. */
+  boolean isTurnedBack() {
+    return strands.stream().allMatch(Strand::turnedBack);
   }
 
-  /** The place after the last strand that runs forwards; the end if there is none. */
-  int lastForward() {
+  /**
+   * The place where the part that runs forwards begins: behind a stretch that is turned back at the
+   * start, and not nearer to the start of the source than the distance.
+   */
+  double firstForward() {
+    return strands.size() - reversed().lastForward();
+  }
+
+  /**
+   * The place where the part that runs forwards ends: before a stretch that is turned back at the
+   * end, and not nearer to the end of the source than the distance. The end itself if nothing would
+   * be left.
+   */
+  double lastForward() {
+    double end = endOfForward();
+    return end + reversed().endOfForward() > strands.size() ? end : strands.size();
+  }
+
+  private double endOfForward() {
     int last = strands.size();
     while (last > 0 && strands.get(last - 1).turnedBack()) {
       last--;
     }
-    return last == 0 ? strands.size() : last;
+    if (last == 0 || last == strands.size()) {
+      return strands.size();
+    }
+    int strand = last - 1;
+    while (strand > 0 && !strands.get(strand).turnedBack() && !clear(strand, 0)) {
+      strand--;
+    }
+    if (strands.get(strand).turnedBack() || !clear(strand, 0)) {
+      return last;
+    }
+    if (clear(strand, 1)) {
+      return strand + 1;
+    }
+    double near = 0;
+    double far = 1;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (near + far) / 2;
+      if (clear(strand, middle)) {
+        near = middle;
+      } else {
+        far = middle;
+      }
+    }
+    return strand + near;
+  }
+
+  private boolean clear(int strand, double u) {
+    Point point = strands.get(strand).segment().pointAt(u);
+    Point end = source.end();
+    return Math.hypot(point.x() - end.x(), point.y() - end.y()) >= Math.abs(distance);
+  }
+
+  Point pointAt(double place) {
+    int strand = (int) Math.min(place, strands.size() - 1.0);
+    return strands.get(strand).segment().pointAt(place - strand);
+  }
+
+  Vector directionAt(double place) {
+    int strand = (int) Math.min(place, strands.size() - 1.0);
+    return strands.get(strand).segment().directionAt(place - strand);
   }
 
   /** The same run travelled the other way; what was outward is inward now. */

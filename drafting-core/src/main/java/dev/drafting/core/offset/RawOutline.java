@@ -84,13 +84,10 @@ final class RawOutline {
 
   private void runBeside(double tolerance) {
     for (int edge = 0; edge < edges.size(); edge++) {
-      List<Segment> segments = edges.get(edge).curve().segments();
-      double distance = edges.get(edge).distance().toMm();
       int before = runs.size();
-      for (int index = 0; index < segments.size(); index++) {
-        if (hasExtent(segments.get(index))) {
-          runs.add(ParallelRun.of(segments.get(index), edge, index, distance, tolerance));
-        }
+      addRuns(edge, CornerPlanner.TOUCHING, tolerance);
+      if (runs.size() == before) {
+        addRuns(edge, 0, tolerance);
       }
       if (runs.size() == before) {
         throw DraftingException.of("the edge has no length")
@@ -101,9 +98,16 @@ final class RawOutline {
     }
   }
 
-  private static boolean hasExtent(Segment segment) {
-    Box box = segment.bounds();
-    return box.maxX() > box.minX() || box.maxY() > box.minY();
+  /** Beside longer ones, segments shorter than the ends of edges may be apart get no parallel. */
+  private void addRuns(int edge, double longerThan, double tolerance) {
+    List<Segment> segments = edges.get(edge).curve().segments();
+    double distance = edges.get(edge).distance().toMm();
+    for (int index = 0; index < segments.size(); index++) {
+      Box box = segments.get(index).bounds();
+      if (Math.max(box.maxX() - box.minX(), box.maxY() - box.minY()) > longerThan) {
+        runs.add(ParallelRun.of(segments.get(index), edge, index, distance, tolerance));
+      }
+    }
   }
 
   private void planCorners() {

@@ -82,6 +82,23 @@ final class Stretch {
     return Math.max(maxX - minX, maxY - minY);
   }
 
+  Point start() {
+    return whole.pointAt(from);
+  }
+
+  Point end() {
+    return whole.pointAt(to);
+  }
+
+  /** Whether a ray from the point to the right may meet it. */
+  boolean reaches(Point point) {
+    return point.y() >= minY && point.y() <= maxY && point.x() <= maxX;
+  }
+
+  boolean isRightOf(Point point) {
+    return minX > point.x();
+  }
+
   boolean apartFrom(Stretch other) {
     return minX > other.maxX || other.minX > maxX || minY > other.maxY || other.minY > maxY;
   }

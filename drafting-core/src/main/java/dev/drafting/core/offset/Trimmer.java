@@ -11,8 +11,9 @@ import java.util.List;
  *
  * @param strands the simple outline
  * @param trimmings what was left out
+ * @param chainWasSimple whether the chain was left as it was
  */
-record Trimmer(List<Strand> strands, List<Trimming> trimmings) {
+record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasSimple) {
 
   private static final double LONGEST_TURNED_BACK = 0.25;
 
@@ -23,7 +24,7 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings) {
       if (area(chain) <= 0) {
         throw noRoom(edges, chain);
       }
-      return new Trimmer(chain, List.of());
+      return new Trimmer(chain, List.of(), true);
     }
     Arrangement arrangement = new Arrangement(chain, crossings);
     List<Arrangement.Piece> loop = largest(arrangement.loops(false), chain);
@@ -35,7 +36,9 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings) {
     }
     List<Arrangement.Piece> ordered = inChainOrder(loop);
     return new Trimmer(
-        strands(ordered, chain), new Loss(chain, edges, arrangement, ordered).trimmings(tolerance));
+        strands(ordered, chain),
+        new Loss(chain, edges, arrangement, ordered).trimmings(tolerance),
+        false);
   }
 
   /** The loop round the largest area, or none if all run clockwise. */

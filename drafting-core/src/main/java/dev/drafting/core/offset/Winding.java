@@ -1,54 +1,113 @@
 package dev.drafting.core.offset;
 
-import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Box;
+import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
-import dev.drafting.core.geometry.Polyline;
 import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.geometry.Vector;
-import dev.drafting.core.measure.Length;
+import java.util.ArrayList;
 import java.util.List;
 
-/** How often the raw chain, flattened finely, runs counter-clockwise round a point. */
+/**
+ * How often the raw chain runs counter-clockwise round a point: the crossings of a ray to the right
+ * with the strands themselves, not with chords. Strands are looked up by the height of the ray.
+ */
 final class Winding {
-  private static final Length FINELY = Length.mm(1e-4);
-  private static final double BESIDE = 1e-3;
+  private static final double[] BESIDE = {1e-3, 1e-5, 1e-7, 1e-9};
+  private static final double SMALLEST = 1e-12;
 
-  private final Polyline chain;
+  private final List<Segment> segments;
+  private final Box[] boxes;
+  private final List<List<Integer>> layers = new ArrayList<>();
+  private double low = Double.POSITIVE_INFINITY;
+  private double high = Double.NEGATIVE_INFINITY;
 
-  private Winding(Polyline chain) {
-    this.chain = chain;
+  private Winding(List<Strand> chain) {
+    this.segments = chain.stream().map(Strand::segment).toList();
+    this.boxes = new Box[segments.size()];
+    for (int i = 0; i < boxes.length; i++) {
+      boxes[i] = segments.get(i).bounds();
+      low = Math.min(low, boxes[i].minY());
+      high = Math.max(high, boxes[i].maxY());
+    }
+    for (int i = 0; i <= boxes.length; i++) {
+      layers.add(new ArrayList<>());
+    }
+    for (int i = 0; i < boxes.length; i++) {
+      for (int k = layer(boxes[i].minY()); k <= layer(boxes[i].maxY()); k++) {
+        layers.get(k).add(i);
+      }
+    }
   }
 
   static Winding of(List<Strand> chain) {
-    List<Segment> segments = chain.stream().map(Strand::segment).toList();
-    return new Winding(Curve.of(segments).flatten(FINELY));
+    return new Winding(chain);
   }
 
-  /** The winding numbers left and right of a place on a strand. */
-  void beside(Segment segment, double at, double length, int[] leftAndRight) {
+  /**
+   * The winding numbers left and right of a place on a strand, so near beside it that nothing else
+   * lies between where that can be; they differ by one then.
+   */
+  int[] beside(Segment segment, double at, double length) {
     Point point = segment.pointAt(at);
     Vector left = segment.directionAt(at).left();
-    double off = Math.min(BESIDE, length / 10);
-    leftAndRight[0] = round(point.plus(left.times(off)));
-    leftAndRight[1] = round(point.plus(left.times(-off)));
+    int[] found = {0, 0};
+    for (double off : BESIDE) {
+      double near = Math.min(off, length / 10);
+      found[0] = round(point.plus(left.times(near)));
+      found[1] = round(point.plus(left.times(-near)));
+      if (found[0] - found[1] == 1) {
+        break;
+      }
+    }
+    return found;
+  }
+
+  private int layer(double y) {
+    double share = (y - low) / (high - low);
+    return (int) Math.max(0, Math.min(layers.size() - 1.0, share * (layers.size() - 1)));
   }
 
   private int round(Point point) {
+    if (!(point.y() >= low && point.y() <= high)) {
+      return 0;
+    }
     int winding = 0;
-    for (int i = 1; i < chain.size(); i++) {
-      double y0 = chain.y(i - 1) - point.y();
-      double y1 = chain.y(i) - point.y();
-      if (y0 <= 0 != y1 <= 0) {
-        double x0 = chain.x(i - 1) - point.x();
-        double x1 = chain.x(i) - point.x();
-        double side = x0 * y1 - x1 * y0;
-        if (y0 <= 0 && side > 0) {
-          winding++;
-        } else if (y0 > 0 && side < 0) {
-          winding--;
-        }
+    for (int i : layers.get(layer(point.y()))) {
+      Box box = boxes[i];
+      if (point.y() >= box.minY() && point.y() <= box.maxY() && point.x() <= box.maxX()) {
+        winding +=
+            segments.get(i) instanceof Line line
+                ? passes(line.start(), line.end(), point)
+                : passes(Stretch.of(segments.get(i)), point);
       }
     }
     return winding;
+  }
+
+  private static int passes(Stretch stretch, Point point) {
+    if (!stretch.reaches(point)) {
+      return 0;
+    }
+    if (stretch.isRightOf(point) || stretch.size() < SMALLEST) {
+      return above(stretch.end(), point) - above(stretch.start(), point);
+    }
+    return passes(stretch.half(true), point) + passes(stretch.half(false), point);
+  }
+
+  private static int above(Point end, Point point) {
+    return end.y() > point.y() ? 1 : 0;
+  }
+
+  /** One upwards, minus one downwards, zero where the ray misses the line. */
+  private static int passes(Point start, Point end, Point point) {
+    int way = above(end, point) - above(start, point);
+    if (way == 0) {
+      return 0;
+    }
+    double side =
+        (end.x() - start.x()) * (point.y() - start.y())
+            - (end.y() - start.y()) * (point.x() - start.x());
+    return side * way > 0 ? way : 0;
   }
 }

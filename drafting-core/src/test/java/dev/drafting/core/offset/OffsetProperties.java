@@ -11,6 +11,7 @@ import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.offset.sample.RandomGarments;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

@@ -2,6 +2,7 @@ package dev.drafting.core.offset;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.offset.sample.RandomGarments;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

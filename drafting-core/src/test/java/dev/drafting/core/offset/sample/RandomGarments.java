@@ -1,18 +1,19 @@
-package dev.drafting.core.offset;
+package dev.drafting.core.offset.sample;
 
 import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.offset.OffsetEdge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
 /** Seeded outlines such as garments have, with a distance from -30 to +40 mm for each edge. */
-final class RandomGarments {
+public final class RandomGarments {
   private final Random random;
 
-  RandomGarments(long seed) {
+  public RandomGarments(long seed) {
     this.random = new Random(seed);
   }
 
@@ -39,7 +40,7 @@ final class RandomGarments {
   }
 
   /** Half a bodice on the fold: hem, side, armhole, shoulder, neck, fold. */
-  List<OffsetEdge> halfBodice() {
+  public List<OffsetEdge> halfBodice() {
     double width = from(120, 320);
     double chest = width * from(0.85, 1.1);
     double height = from(200, 500);
@@ -73,7 +74,7 @@ final class RandomGarments {
   }
 
   /** A sleeve: wrist, two underarm seams, cap in two curves. */
-  List<OffsetEdge> sleeve() {
+  public List<OffsetEdge> sleeve() {
     double wrist = from(80, 130);
     double bicep = from(140, 210);
     double length = from(80, 450);
@@ -107,7 +108,7 @@ final class RandomGarments {
   }
 
   /** One leg of leggings: hem, inseam, crotch curve, waist, centre back or side. */
-  List<OffsetEdge> legging() {
+  public List<OffsetEdge> legging() {
     double hem = from(90, 130);
     double thigh = from(240, 330);
     double inseam = from(300, 800);
@@ -134,7 +135,7 @@ final class RandomGarments {
   }
 
   /** A hand-traced outline: many short chords with a pencil's noise, in four edges. */
-  List<OffsetEdge> traced() {
+  public List<OffsetEdge> traced() {
     int each = 10 + random.nextInt(30);
     List<OffsetEdge> edges = new ArrayList<>();
     List<Point> points = new ArrayList<>();
@@ -154,7 +155,7 @@ final class RandomGarments {
     return edges;
   }
 
-  List<OffsetEdge> any() {
+  public List<OffsetEdge> any() {
     return switch (random.nextInt(8)) {
       case 0, 1, 2, 3 -> halfBodice();
       case 4, 5 -> sleeve();

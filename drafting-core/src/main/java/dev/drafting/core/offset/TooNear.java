@@ -1,0 +1,141 @@
+package dev.drafting.core.offset;
+
+import dev.drafting.core.geometry.Arc;
+import dev.drafting.core.geometry.Box;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Line;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Segment;
+import dev.drafting.core.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Takes the EDGE tag from stretches of a finished outline that lie nearer to their own edge than
+ * its distance, and reports them. Strips end square at the ends of their edge, so that a parallel
+ * that comes round an end may be nearer to it than its distance; and where inward and outward
+ * strips cover each other, what is left may be nearer to another stretch of the edge.
+ */
+final class TooNear {
+  private static final int FEWEST_STATIONS = 4;
+  private static final int MOST_STATIONS = 50;
+  private static final int HALVINGS = 40;
+
+  private final List<OffsetEdge> edges;
+  private final double tolerance;
+  private final List<Strand> strands = new ArrayList<>();
+  private final List<Trimming> trimmings = new ArrayList<>();
+
+  private TooNear(List<OffsetEdge> edges, double tolerance) {
+    this.edges = edges;
+    this.tolerance = tolerance;
+  }
+
+  /**
+   * The outline with its tags put right.
+   *
+   * @param trimmed a simple outline
+   * @param edges the source
+   * @param tolerance millimetres
+   */
+  static Trimmer untagged(Trimmer trimmed, List<OffsetEdge> edges, double tolerance) {
+    TooNear check = new TooNear(edges, tolerance);
+    boolean whole = trimmed.chainWasSimple();
+    for (Strand strand : trimmed.strands()) {
+      check.add(strand, whole);
+    }
+    check.trimmings.addAll(0, trimmed.trimmings());
+    return new Trimmer(check.strands, check.trimmings, whole);
+  }
+
+  private void add(Strand strand, boolean whole) {
+    OffsetEdge edge = edges.get(strand.edge());
+    double least = Math.abs(edge.distance().toMm()) - tolerance;
+    boolean doubtful =
+        strand.tag() == OffsetTag.EDGE
+            && least > 0
+            && (!whole || nearEnd(strand, edge.curve(), least));
+    if (!doubtful || isOneBend(edge.curve())) {
+      strands.add(strand);
+      return;
+    }
+    double from = 0;
+    double last = 0;
+    boolean near = isNear(strand, 0, edge, least);
+    int stations = stations(strand, least);
+    for (int i = 1; i <= stations; i++) {
+      double station = (double) i / stations;
+      if (isNear(strand, station, edge, least) != near) {
+        double change = change(strand, last, station, edge, least, near);
+        addPart(strand, from, change, near, edge);
+        from = change;
+        near = !near;
+      }
+      last = station;
+    }
+    addPart(strand, from, 1, near, edge);
+  }
+
+  /** Two for each distance along the strand. */
+  private static int stations(Strand strand, double least) {
+    double wanted = 2 * strand.segment().length().toMm() / least;
+    return (int) Math.max(FEWEST_STATIONS, Math.min(MOST_STATIONS, wanted));
+  }
+
+  /** A line, or an arc of up to half a circle, is never nearer to another stretch of itself. */
+  private static boolean isOneBend(Curve curve) {
+    Segment first = curve.segments().get(0);
+    return curve.segments().size() == 1
+        && (first instanceof Line
+            || (first instanceof Arc arc && Math.abs(arc.sweep().toRadians()) <= Math.PI));
+  }
+
+  private static boolean nearEnd(Strand strand, Curve edge, double least) {
+    return near(strand, edge.start(), least) || near(strand, edge.end(), least);
+  }
+
+  private static boolean near(Strand strand, Point end, double least) {
+    Box box = strand.segment().bounds();
+    double dx = Math.max(0, Math.max(box.minX() - end.x(), end.x() - box.maxX()));
+    double dy = Math.max(0, Math.max(box.minY() - end.y(), end.y() - box.maxY()));
+    return Math.hypot(dx, dy) < least
+        && Curve.of(strand.segment()).nearest(end).distance().toMm() < least;
+  }
+
+  private static boolean isNear(Strand strand, double u, OffsetEdge edge, double least) {
+    return edge.curve().nearest(strand.segment().pointAt(u)).distance().toMm() < least;
+  }
+
+  private static double change(
+      Strand strand, double low, double high, OffsetEdge edge, double least, boolean before) {
+    double from = low;
+    double to = high;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (from + to) / 2;
+      if (isNear(strand, middle, edge, least) == before) {
+        from = middle;
+      } else {
+        to = middle;
+      }
+    }
+    return before ? to : from;
+  }
+
+  private void addPart(Strand strand, double from, double to, boolean near, OffsetEdge edge) {
+    if (!(to > from)) {
+      return;
+    }
+    Strand part = strand.between(from, to);
+    if (!near) {
+      strands.add(part);
+      return;
+    }
+    strands.add(Strand.join(part.segment(), part.edge()));
+    Origin origin = part.origin();
+    if (origin != null) {
+      Segment source = origin.segment();
+      Length lost = source.lengthTo(origin.to()).minus(source.lengthTo(origin.from()));
+      trimmings.add(new Trimming(edge.name(), part.start(), Trimming.Cause.OVERLAP, lost));
+    }
+  }
+}
