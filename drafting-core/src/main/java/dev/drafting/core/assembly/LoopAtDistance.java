@@ -9,7 +9,10 @@ import dev.drafting.core.offset.OffsetPart;
 import dev.drafting.core.offset.OffsetResult;
 import dev.drafting.core.offset.OffsetTag;
 import dev.drafting.core.pattern.Piece;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -30,17 +33,16 @@ final class LoopAtDistance {
     this.distance = distance;
   }
 
-  Length length() {
-    Length sum = Length.ZERO;
-    for (Piece piece : pieces) {
-      OffsetResult offset = offset(piece);
-      for (OpeningPart part : parts) {
-        if (part.edge().piece().equals(piece.name())) {
-          sum = sum.plus(length(offset.parts(), part.edge().edge()));
-        }
-      }
-    }
-    return sum;
+  /** The lengths of the parts, in the order of the loop. */
+  List<Length> lengths() {
+    Map<String, OffsetResult> offsets = new HashMap<>();
+    pieces.forEach(piece -> offsets.put(piece.name(), offset(piece)));
+    return parts.stream().map(part -> length(part, offsets)).toList();
+  }
+
+  private static Length length(OpeningPart part, Map<String, OffsetResult> offsets) {
+    OffsetResult offset = Objects.requireNonNull(offsets.get(part.edge().piece()));
+    return length(offset.parts(), part.edge().edge());
   }
 
   private OffsetResult offset(Piece piece) {

@@ -91,8 +91,22 @@ public final class Opening implements Serializable {
    * @throws DraftingException if a piece has no room for such a parallel
    */
   public Length lengthAt(Length distance) {
+    return lengthsAt(distance).stream().reduce(Length.ZERO, Length::plus);
+  }
+
+  /**
+   * The lengths of its parts at a distance from the finished edge; together they are {@link
+   * #lengthAt}.
+   *
+   * @param distance outward, away from the cloth, is positive
+   * @return an unmodifiable list, one length for each part
+   * @throws DraftingException if a piece has no room for such a parallel
+   */
+  public List<Length> lengthsAt(Length distance) {
     try {
-      return distance.isZero() ? length() : new LoopAtDistance(parts, pieces, distance).length();
+      return distance.isZero()
+          ? parts.stream().map(part -> part.curve().length()).toList()
+          : new LoopAtDistance(parts, pieces, distance).lengths();
     } catch (DraftingException e) {
       throw e.at("opening " + name);
     }
