@@ -367,7 +367,7 @@ public final class Draft implements Serializable {
               strip.finish().cloth(),
               strip.cutLength(),
               strip.cutWidth(),
-              "length along the greatest stretch"));
+              "length along the greatest stretch, " + strip.fit().grain().plainName()));
     }
     return List.copyOf(items);
   }

@@ -13,6 +13,7 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.RawEdge;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.band.StripGrain;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
 import dev.drafting.knit.wording.Wording;
@@ -85,7 +86,10 @@ final class GoodsEstimate {
 
   private void add(Strip strip) {
     for (int i = 0; i < strip.lengths(); i++) {
-      lay(strip.fabric()).add(new Rectangle(strip.lengthOfEach().toMm(), strip.cutWidth().toMm()));
+      double length = strip.lengthOfEach().toMm();
+      double width = strip.cutWidth().toMm();
+      boolean across = strip.fit().grain() == StripGrain.ACROSS;
+      lay(strip.fabric()).add(across ? new Rectangle(length, width) : new Rectangle(width, length));
     }
   }
 

@@ -1,10 +1,11 @@
 package dev.drafting.export.sheet;
 
 import dev.drafting.core.measure.Length;
-import dev.drafting.knit.band.FlatWindow;
-import dev.drafting.knit.band.Outcome;
+import dev.drafting.knit.band.BandFit;
+import dev.drafting.knit.band.LoopRange;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripMark;
+import dev.drafting.knit.band.StripSection;
 import dev.drafting.knit.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,34 +25,61 @@ final class StripCard {
     html.text("h3", strip.name());
     html.terms(
         List.of(
-            "Finish", strip.finish().describe(),
-            "Fabric", strip.fabric().name(),
-            "Cut", Tape.both(strip.cutLength()) + " long, " + Tape.both(strip.cutWidth()) + " wide",
-            "Join the ends", "with " + Wording.amount(strip.joinAllowance()) + " at each end",
+            "Finish",
+            strip.finish().describe(),
+            "Fabric",
+            strip.fabric().name(),
+            "Cut",
+            Tape.both(strip.cutLength()) + " long, " + Tape.both(strip.cutWidth()) + " wide",
+            "Grain",
+            "its length " + strip.fit().grain().plainName() + ", the greatest stretch",
+            "Join the ends",
+            "with " + Wording.amount(strip.joinAllowance()) + " at each end",
             "Loop",
-                Tape.both(strip.loop())
-                    + " round, on a seam line of "
-                    + Tape.both(strip.joinLine()),
-            "Stretch asked", Wording.percent(strip.stretchAsked()),
-            "How it will lie", outcome()));
+            Tape.both(strip.loop()) + " round, on a seam line of " + Tape.both(strip.joinLine()),
+            "Stretch asked",
+            Wording.percent(strip.stretchAsked()),
+            "How it will lie",
+            outcome()));
     marks();
   }
 
   private String outcome() {
-    FlatWindow window = strip.window();
-    String flat =
-        "A loop of " + Wording.range(window.shortest(), window.longest()) + " lies flat; ";
+    BandFit fit = strip.fit();
+    LoopRange wanted = fit.wanted();
+    String meant =
+        "A loop of "
+            + Wording.range(wanted.shortest(), wanted.longest())
+            + " "
+            + strip.finish().intent().plainName()
+            + "; this one "
+            + strip.outcome().plainName();
     Length margin = strip.margin().abs();
-    return strip.outcome() == Outcome.LIES_FLAT
-        ? flat + "this one lies flat, with " + Wording.amount(margin) + " to spare."
-        : flat + "this one " + strip.outcome().plainName() + ", by " + Wording.amount(margin) + ".";
+    return fit.isAsMeant()
+        ? meant + ", with " + Wording.amount(margin) + " to spare."
+        : meant + ", by " + Wording.amount(margin) + ".";
   }
 
   private void marks() throws XMLStreamException {
     List<List<String>> rows = new ArrayList<>();
-    for (StripMark mark : strip.marks()) {
-      rows.add(List.of(mark.label(), Tape.both(mark.along())));
+    List<StripMark> marks = strip.marks();
+    List<StripSection> sections = strip.sections();
+    for (int i = 0; i < marks.size(); i++) {
+      StripMark mark = marks.get(i);
+      rows.add(
+          List.of(
+              mark.label(),
+              Tape.both(mark.along()),
+              Tape.both(mark.onEdge()),
+              Wording.percent(sections.get(i).stretch())));
     }
-    html.table("Marks on " + strip.name(), List.of("Mark", "From the join seam"), rows);
+    html.table(
+        "Marks on " + strip.name() + ", " + strip.rule().marks().plainName(),
+        List.of(
+            "Mark",
+            "On the strip, from its join",
+            "On the garment, along the seam line",
+            "Stretch to the next mark"),
+        rows);
   }
 }

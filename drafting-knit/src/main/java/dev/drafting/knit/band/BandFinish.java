@@ -4,15 +4,16 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Finish;
 
 /**
- * An edge finished with a strip of its own: a band or a binding. The finished edge is the strip's
- * fold, so a strip of another width leaves it where it was; the strip is sewn on further in.
+ * An edge finished with a strip of its own: a band, a binding, a cuff, or a strip turned to the
+ * inside. The finished edge stays where it is, however wide the strip.
  *
  * @since 0.1
  */
-public sealed interface BandFinish extends Finish permits FoldedBand, WrappedBinding {
+public sealed interface BandFinish extends Finish permits FoldedBand, WrappedBinding, FacedStrip {
 
   /**
-   * How wide the strip shows on the right side.
+   * How wide the strip shows on the right side; of a strip that is turned in, how wide it lies on
+   * the wrong side.
    *
    * @return a width over nothing
    */
@@ -35,16 +36,22 @@ public sealed interface BandFinish extends Finish permits FoldedBand, WrappedBin
   /**
    * What the strip is called on the garment.
    *
-   * @return "band" or "binding"
+   * @return such as "band", "binding" or "cuff"
    */
   String noun();
 
   /**
+   * What the strip is meant to do at its edge.
+   *
+   * @return lies flat, hugs or draws in
+   */
+  Intent intent();
+
+  /**
    * Where the strip is sewn to the garment, measured from the finished edge.
    *
-   * @return the showing width inward, so a negative distance
+   * @return the showing width inward, so a negative distance, or nothing for a strip that is turned
+   *     in
    */
-  default Length joinDistance() {
-    return showing().negated();
-  }
+  Length joinDistance();
 }

@@ -1,6 +1,5 @@
 package dev.drafting.knit.band;
 
-import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -60,31 +59,42 @@ public final class FlatWindow implements Serializable {
           .value(joinLine)
           .accepted("more than 0");
     }
-    if (!(tension >= 0 && tension <= 0.05)) {
-      throw DraftingException.of("the tension is out of range")
-          .value(tension)
-          .accepted("a share from 0 to 0.05");
-    }
     Length lost = BandWidths.showing(showing).times(turning.toRadians());
     if (lost.compareTo(joinLine) >= 0) {
       throw DraftingException.of("the strip is too wide for its opening: its fold has no length")
           .value(showing)
           .accepted("less than " + Wording.fine(joinLine.dividedBy(turning.toRadians())));
     }
-    return between(joinLine.minus(lost), joinLine.minus(lost.dividedBy(2)), tension);
+    return between(joinLine.minus(lost), joinLine.minus(lost.dividedBy(2)), checked(tension));
   }
 
   /**
-   * The window round an opening of a drafted garment, measured on its outline.
+   * The window of an edge that was measured with a tape, corners included.
    *
-   * @param opening the opening
+   * @param edge the edge
    * @param finish the band or binding that it gets
-   * @param tension the share by which the strip may be stretched at its finished edge
+   * @param tension the share by which the strip may be stretched at its finished edge, 0 to 0.05
    * @return the window
+   * @throws DraftingException if the tension is out of range, or the strip is so wide that its fold
+   *     has no length left
    */
-  static FlatWindow of(Opening opening, BandFinish finish, double tension) {
-    Length middle = opening.lengthAt(finish.joinDistance().dividedBy(2));
-    return between(opening.length(), middle, tension);
+  public static FlatWindow of(TapedEdge edge, BandFinish finish, double tension) {
+    return of((BandEdge) edge, finish, checked(tension));
+  }
+
+  static FlatWindow of(BandEdge edge, BandFinish finish, double tension) {
+    Length seam = finish.joinDistance();
+    Length halfway = finish.showing().dividedBy(2).negated();
+    return between(edge.lengthAt(Length.ZERO, seam), edge.lengthAt(halfway, seam), tension);
+  }
+
+  private static double checked(double tension) {
+    if (!(tension >= 0 && tension <= 0.05)) {
+      throw DraftingException.of("the tension is out of range")
+          .value(tension)
+          .accepted("a share from 0 to 0.05");
+    }
+    return tension;
   }
 
   private static FlatWindow between(Length finishedEdge, Length middle, double tension) {
@@ -116,7 +126,16 @@ public final class FlatWindow implements Serializable {
    * @return a loop from seam to seam, without allowances
    */
   public Length middle() {
-    return shortest.plus(longest).dividedBy(2);
+    return loops().middle();
+  }
+
+  /**
+   * The loops that lie flat.
+   *
+   * @return from the shortest to the longest
+   */
+  public LoopRange loops() {
+    return new LoopRange(shortest, longest);
   }
 
   /**
@@ -140,7 +159,7 @@ public final class FlatWindow implements Serializable {
    *     too short or too long by
    */
   public Length margin(Length loop) {
-    return loop.minus(shortest).min(longest.minus(loop));
+    return loops().margin(loop);
   }
 
   @Override
@@ -157,6 +176,6 @@ public final class FlatWindow implements Serializable {
 
   @Override
   public String toString() {
-    return Wording.range(shortest, longest);
+    return loops().toString();
   }
 }

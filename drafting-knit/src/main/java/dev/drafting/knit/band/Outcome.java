@@ -10,7 +10,11 @@ public enum Outcome {
   GAPES("gapes"),
   /** Neither waves nor puckers. */
   LIES_FLAT("lies flat"),
-  /** Shorter than its edge: gathers the cloth it is sewn to. */
+  /** A little shorter than what lies flat: holds the edge closer, and is meant to. */
+  HUGS("hugs"),
+  /** Much shorter than its edge: gathers it in, and is meant to. */
+  DRAWS_IN("draws in"),
+  /** Shorter than it is meant to be: gathers the cloth it is sewn to. */
   PUCKERS("puckers"),
   /** Has to stretch further than its fabric gives to reach its seam: cannot be sewn on. */
   CANNOT_STRETCH("cannot stretch so far");

@@ -4,7 +4,6 @@ import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.fabric.Fabric;
-import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -21,21 +20,11 @@ public final class Strip implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final Opening opening;
-  private final BandFinish finish;
-  private final Fabric fabric;
-  private final StripRule rule;
-  private final Length joinLine;
-  private final Length loop;
-  private final FlatWindow window;
+  private final BandFit fit;
 
-  private Strip(Opening opening, BandFinish finish, Fabric fabric, StripRule rule) {
-    this.opening = Objects.requireNonNull(opening, "opening");
-    this.finish = Objects.requireNonNull(finish, "finish");
-    this.fabric = Objects.requireNonNull(fabric, "fabric");
-    this.rule = Objects.requireNonNull(rule, "rule");
-    this.joinLine = opening.lengthAt(finish.joinDistance());
-    this.window = FlatWindow.of(opening, finish, fabric.tension());
-    this.loop = rule.loop(joinLine, window, fabric.usableStretch());
+  private Strip(Opening opening, BandFit fit) {
+    this.opening = opening;
+    this.fit = fit;
   }
 
   /**
@@ -49,7 +38,7 @@ public final class Strip implements Serializable {
    * @throws dev.drafting.core.finding.DraftingException if the rule leaves no loop
    */
   public static Strip of(Opening opening, BandFinish finish, Fabric fabric, StripRule rule) {
-    return new Strip(opening, finish, fabric, rule);
+    return new Strip(opening, BandFit.of(opening, finish, fabric, rule));
   }
 
   /**
@@ -58,7 +47,7 @@ public final class Strip implements Serializable {
    * @return such as "neck band" or "armhole (left) binding"
    */
   public String name() {
-    return opening.name() + " " + finish.noun();
+    return fit.name();
   }
 
   /**
@@ -76,7 +65,7 @@ public final class Strip implements Serializable {
    * @return the finish
    */
   public BandFinish finish() {
-    return finish;
+    return fit.finish();
   }
 
   /**
@@ -85,7 +74,7 @@ public final class Strip implements Serializable {
    * @return the fabric
    */
   public Fabric fabric() {
-    return fabric;
+    return fit.fabric();
   }
 
   /**
@@ -94,7 +83,7 @@ public final class Strip implements Serializable {
    * @return the rule
    */
   public StripRule rule() {
-    return rule;
+    return fit.rule();
   }
 
   /**
@@ -103,7 +92,7 @@ public final class Strip implements Serializable {
    * @return a length on the garment
    */
   public Length joinLine() {
-    return joinLine;
+    return fit.joinLine();
   }
 
   /**
@@ -112,7 +101,7 @@ public final class Strip implements Serializable {
    * @return a length on the garment
    */
   public Length finishedEdge() {
-    return opening.length();
+    return fit.finishedEdge();
   }
 
   /**
@@ -121,7 +110,7 @@ public final class Strip implements Serializable {
    * @return its length from seam to seam, without allowances
    */
   public Length loop() {
-    return loop;
+    return fit.loop();
   }
 
   /**
@@ -130,7 +119,7 @@ public final class Strip implements Serializable {
    * @return zero or more
    */
   public Length joinAllowance() {
-    return rule.joinAllowance();
+    return fit.rule().joinAllowance();
   }
 
   /**
@@ -139,11 +128,11 @@ public final class Strip implements Serializable {
    * @return the loop and the allowance at both ends
    */
   public Length cutLength() {
-    return cutLength(loop);
+    return fit.cutLength();
   }
 
   Length cutLength(Length ofLoop) {
-    return ofLoop.plus(joinAllowance().times(2));
+    return fit.cutLength(ofLoop);
   }
 
   /**
@@ -152,7 +141,7 @@ public final class Strip implements Serializable {
    * @return the whole width with all turnings
    */
   public Length cutWidth() {
-    return finish.cutWidth();
+    return fit.finish().cutWidth();
   }
 
   /**
@@ -162,11 +151,7 @@ public final class Strip implements Serializable {
    * @return 1 where it is cut in one, or where the width of the cloth is not known
    */
   public int lengths() {
-    return fabric
-        .widthAfterWashing()
-        .map(wide -> wide.minus(joinAllowance().times(2)).max(Length.cm(1)))
-        .map(room -> (int) Math.ceil(loop.ratioTo(room)))
-        .orElse(1);
+    return fit.lengths();
   }
 
   /**
@@ -175,7 +160,7 @@ public final class Strip implements Serializable {
    * @return the cut length, or a share of it with the allowances of the seams between
    */
   public Length lengthOfEach() {
-    return cutLength(loop.dividedBy(lengths()));
+    return fit.lengthOfEach();
   }
 
   /**
@@ -184,7 +169,7 @@ public final class Strip implements Serializable {
    * @return the window
    */
   public FlatWindow window() {
-    return window;
+    return fit.window();
   }
 
   /**
@@ -193,39 +178,65 @@ public final class Strip implements Serializable {
    * @return a share, 0.15 for 15 %; negative when the loop is longer than its seam
    */
   public double stretchAsked() {
-    return joinLine.ratioTo(loop) - 1;
+    return fit.stretchAsked();
   }
 
   /**
    * What the strip will do.
    *
-   * @return whether it gapes, lies flat, puckers, or cannot be stretched so far at all
+   * @return whether it gapes, lies flat, hugs, draws in, puckers, or cannot be stretched so far
    */
   public Outcome outcome() {
-    return stretchAsked() > fabric.usableStretch() + 1e-9
-        ? Outcome.CANNOT_STRETCH
-        : window.judge(loop);
+    return fit.outcome();
   }
 
   /**
-   * How far the loop is from the nearest end of the flat window.
+   * How far the loop is from the nearest end of what is wanted.
    *
-   * @return positive inside the window: what it may still be wrong by; negative outside: what it is
-   *     too short or too long by
+   * @return positive inside: what it may still be wrong by; negative outside: what it is too short
+   *     or too long by
    */
   public Length margin() {
-    return window.margin(loop);
+    return fit.margin();
   }
 
   /**
-   * Where to mark the relaxed loop: its quarters, and between them the seams and centres of the
-   * opening, all stretched evenly. The strip's join lies at the centre back or the side where there
-   * is one.
+   * How the strip fits its edge: what is wanted, its grain, what it does to the opening.
+   *
+   * @return the fit that all lengths of this strip come from
+   */
+  public BandFit fit() {
+    return fit;
+  }
+
+  /**
+   * Where to mark the relaxed loop: at the quarters of its edge, and between them where it meets
+   * the seams and centres of the opening, spaced as the rule says. The strip's join lies at the
+   * centre back or the side where there is one, or where the rule says.
    *
    * @return the marks in order from the join, which is the first
    */
   public List<StripMark> marks() {
-    return StripMarks.of(this);
+    return marks(rule().marks());
+  }
+
+  /**
+   * The same marks, spaced in one of the two ways.
+   *
+   * @param spacing evenly, or closer together on curves, so that the strip is stretched more there
+   * @return the marks in order from the join, which is the first
+   */
+  public List<StripMark> marks(MarkSpacing spacing) {
+    return new StripMarks(this, spacing).marks();
+  }
+
+  /**
+   * The parts of the strip between its marks, and how far each is stretched while it is sewn.
+   *
+   * @return the sections in order from the join
+   */
+  public List<StripSection> sections() {
+    return new StripMarks(this, rule().marks()).sections();
   }
 
   /**
@@ -234,37 +245,23 @@ public final class Strip implements Serializable {
    * @return findings with the opening as their place, empty when it lies flat
    */
   public List<Finding> findings() {
-    return StripFindings.of(this);
+    return fit.findings();
   }
 
   @Override
   public boolean equals(Object other) {
     return other instanceof Strip
         && ((Strip) other).opening.equals(opening)
-        && ((Strip) other).finish.equals(finish)
-        && ((Strip) other).fabric.equals(fabric)
-        && ((Strip) other).rule.equals(rule);
+        && ((Strip) other).fit.equals(fit);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(opening, finish, fabric, rule);
+    return Objects.hash(opening, fit);
   }
 
   @Override
   public String toString() {
-    return name()
-        + ": cut "
-        + Wording.amount(cutLength())
-        + " x "
-        + Wording.fine(cutWidth())
-        + ", loop "
-        + Wording.amount(loop)
-        + " on a seam of "
-        + Wording.amount(joinLine)
-        + ", "
-        + outcome().plainName()
-        + ", margin "
-        + Wording.amount(margin());
+    return fit.toString();
   }
 }

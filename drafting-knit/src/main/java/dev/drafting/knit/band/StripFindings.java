@@ -3,39 +3,41 @@ package dev.drafting.knit.band;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Place;
 import dev.drafting.core.finding.Remedy;
-import dev.drafting.core.measure.Length;
-import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** What will go wrong with a strip, in the maker's words. */
 final class StripFindings {
   /** Under this turning a straight strip has nearly no window, and drawing in is what it is for. */
   private static final double NEARLY_STRAIGHT_DEGREES = 60;
 
-  private final Strip strip;
+  private final BandFit fit;
   private final Place place;
+  private final StripRemedies remedies;
 
-  private StripFindings(Strip strip) {
-    this.strip = strip;
-    this.place = Place.opening(strip.opening().name());
+  private StripFindings(BandFit fit) {
+    this.fit = fit;
+    this.place = Place.opening(fit.edgeName());
+    this.remedies = new StripRemedies(fit);
   }
 
-  static List<Finding> of(Strip strip) {
-    return new StripFindings(strip).find();
+  static List<Finding> of(BandFit fit) {
+    return new StripFindings(fit).find();
   }
 
   private List<Finding> find() {
     List<Finding> findings = new ArrayList<>();
-    switch (strip.outcome()) {
-      case LIES_FLAT -> {}
-      case GAPES -> findings.add(gapes());
-      case PUCKERS -> findings.add(isNearlyStraight() ? drawsIn() : puckers());
-      case CANNOT_STRETCH -> findings.add(cannotStretch());
+    if (!fit.isAsMeant()) {
+      findings.add(
+          switch (fit.outcome()) {
+            case GAPES -> gapes();
+            case LIES_FLAT, HUGS, DRAWS_IN -> tooLoose();
+            case PUCKERS -> isLeftOpen() ? drawsIn() : puckers();
+            case CANNOT_STRETCH -> cannotStretch();
+          });
     }
-    if (strip.lengths() > 1) {
+    if (fit.lengths() > 1) {
       findings.add(pieced());
     }
     return List.copyOf(findings);
@@ -45,126 +47,82 @@ final class StripFindings {
     String reason =
         noun()
             + " is longer than "
-            + strip.fabric().name()
+            + fit.fabric().name()
             + " is wide: piece it from "
-            + strip.lengths()
+            + fit.lengths()
             + " lengths of "
-            + Wording.amount(strip.lengthOfEach())
+            + Wording.amount(fit.lengthOfEach())
             + ", sewn with "
-            + Wording.fine(strip.joinAllowance())
+            + Wording.fine(fit.rule().joinAllowance())
             + ".";
     return Finding.note("strip.pieced", place, reason)
         .withRemedy(
             Remedy.of("Put the seams where they show least: at a shoulder or under the arm."));
   }
 
-  private boolean isNearlyStraight() {
-    return strip.opening().turning().toDegrees() < NEARLY_STRAIGHT_DEGREES;
+  /** A band on a straight edge that nobody has said the intent of. */
+  private boolean isLeftOpen() {
+    return fit.finish().intent() == Intent.LIES_FLAT
+        && fit.turning().toDegrees() < NEARLY_STRAIGHT_DEGREES;
   }
 
   private String noun() {
-    return "The " + strip.finish().noun();
+    return "The " + fit.finish().noun();
   }
 
   private String edge() {
-    return strip.opening().name() + " edge";
+    return fit.edgeName() + " edge";
+  }
+
+  private String off() {
+    return Wording.amount(fit.margin().negated());
   }
 
   private Finding gapes() {
     String reason =
         noun()
             + " is "
-            + Wording.amount(strip.margin().negated())
+            + off()
             + " too long for its edge: it will wave and stand away from the "
             + edge()
             + ".";
-    return Finding.warning("strip.gapes", place, reason).withRemedy(cutWithinWindow());
+    return remedies.ofLength(Finding.warning("strip.gapes", place, reason));
   }
 
   private Finding puckers() {
     String reason =
-        noun()
-            + " is "
-            + Wording.amount(strip.margin().negated())
-            + " too short for its edge: the "
-            + edge()
-            + " will pucker.";
-    return Finding.warning("strip.puckers", place, reason).withRemedy(cutWithinWindow());
+        noun() + " is " + off() + " too short for its edge: the " + edge() + " will pucker.";
+    return remedies.ofLength(Finding.warning("strip.puckers", place, reason));
+  }
+
+  private Finding tooLoose() {
+    String meant = fit.finish().intent() == Intent.HUGS ? "hug" : "draw in";
+    String does = fit.outcome() == Outcome.HUGS ? "hold the edge a little" : "lie flat";
+    String reason =
+        noun() + " is " + off() + " too long to " + meant + ": it will only " + does + ".";
+    return Finding.note("strip.too-loose", place, reason).withRemedy(remedies.cutAsWanted());
   }
 
   private Finding drawsIn() {
     String reason =
         noun()
             + " is "
-            + Wording.amount(strip.margin().negated())
+            + off()
             + " shorter than its edge, which is nearly straight: it draws the edge in. A cuff or a"
             + " waist rib is meant to; a flat band is not.";
-    return Finding.note("strip.draws-in", place, reason).withRemedy(cutWithinWindow());
-  }
-
-  private Remedy cutWithinWindow() {
-    return cut(strip.window().shortest(), strip.window().longest());
-  }
-
-  private Remedy cut(Length shortest, Length longest) {
-    Length from = strip.cutLength(shortest);
-    Length to = strip.cutLength(longest);
-    return Remedy.of("Cut it " + Wording.range(from, to) + " long.")
-        .with("strip.loop", shortest.plus(longest).dividedBy(2).toString());
+    return Finding.note("strip.draws-in", place, reason).withRemedy(remedies.cutAsWanted());
   }
 
   private Finding cannotStretch() {
     String reason =
         noun()
             + " must stretch "
-            + Wording.percent(strip.stretchAsked())
+            + Wording.percent(fit.stretchAsked())
             + " to reach its seam, and "
-            + strip.fabric().name()
+            + fit.fabric().name()
             + " gives "
-            + Wording.percent(strip.fabric().usableStretch())
+            + Wording.percent(fit.usableStretch())
             + " in use: it cannot be sewn on evenly.";
-    Finding finding = Finding.problem("strip.cannot-stretch", place, reason);
-    for (Remedy remedy : remediesForStretch()) {
-      finding = finding.withRemedy(remedy);
-    }
-    return finding;
-  }
-
-  private List<Remedy> remediesForStretch() {
-    List<Remedy> remedies = new ArrayList<>();
-    Length reaches = strip.joinLine().dividedBy(1 + strip.fabric().usableStretch());
-    Length longest = strip.window().longest();
-    if (reaches.compareTo(longest) <= 0) {
-      remedies.add(cut(reaches.max(strip.window().shortest()), longest));
-    }
-    narrowerThatReaches(reaches).ifPresent(remedies::add);
-    double needed = Fabric.stretchForUse(strip.joinLine().ratioTo(strip.window().middle()) - 1);
-    remedies.add(
-        Remedy.of("Take a cloth that stretches " + Wording.percent(needed) + " or more for it.")
-            .with("strip.stretch", String.valueOf(needed)));
-    return remedies;
-  }
-
-  /** With the seam where it is, a narrower strip has a longer fold and asks for less stretch. */
-  private Optional<Remedy> narrowerThatReaches(Length reaches) {
-    double turning = strip.opening().turning().toRadians();
-    if (turning <= 0 || reaches.compareTo(strip.window().longest()) <= 0) {
-      return Optional.empty();
-    }
-    double width = Math.floor(strip.joinLine().minus(reaches).times(2 / turning).toMm());
-    if (width < 3) {
-      return Optional.empty();
-    }
-    Length narrower = Length.mm(width);
-    return Optional.of(
-        Remedy.of(
-                "Leave the seam where it is and let the "
-                    + strip.finish().noun()
-                    + " show "
-                    + Wording.amount(narrower)
-                    + " instead of "
-                    + Wording.amount(strip.finish().showing())
-                    + ".")
-            .with("band.showing", narrower.toString()));
+    return remedies.ofStretch(Finding.problem("strip.cannot-stretch", place, reason));
   }
 }

@@ -10,19 +10,22 @@ import java.util.Objects;
  *
  * @param along how far from the strip's join, along the relaxed loop; add the allowance at the join
  *     on a strip that is still flat
+ * @param onEdge how far from the place of the join, along the seam line of the garment
  * @param label what it meets, such as "half: centre front" or "shoulder"
  * @since 0.1
  */
-public record StripMark(Length along, String label) implements Serializable {
+public record StripMark(Length along, Length onEdge, String label) implements Serializable {
 
   /**
    * Refuses nulls.
    *
    * @param along how far from the strip's join
+   * @param onEdge how far from there along the seam line
    * @param label what it meets
    */
   public StripMark {
     Objects.requireNonNull(along, "along");
+    Objects.requireNonNull(onEdge, "onEdge");
     Objects.requireNonNull(label, "label");
   }
 

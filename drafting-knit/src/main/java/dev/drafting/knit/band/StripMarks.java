@@ -1,74 +1,106 @@
 package dev.drafting.knit.band;
 
-import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.assembly.OpeningStation;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 
-/** Where a strip is marked: at its quarters, and where it meets the seams and centres. */
+/**
+ * Where a strip is marked: at the quarters of its edge, and where it meets seams and centres. Round
+ * the loop everything is measured along the seam from the strip's join.
+ */
 final class StripMarks {
   private static final List<String> QUARTERS = List.of("join", "quarter", "half", "three quarters");
 
   /** Two marks closer than this share of the loop are one: half a millimetre in half a metre. */
   private static final double ONE_MARK = 0.001;
 
+  /** From this turn on a corner is mitred (common practice, no source). */
+  private static final double MITRED_DEGREES = 30;
+
   private final Strip strip;
+  private final MarkSpacing spacing;
+  private final SeamLine line;
   private final List<Meeting> meetings = new ArrayList<>();
+  private final double start;
 
-  /** A station of the opening and how far round it lies along the seam, from 0 to under 1. */
-  private record Meeting(double round, String label) {}
+  /** A station of the opening and how far round it lies along the seam, in mm. */
+  private record Meeting(double at, String label) {}
 
-  private StripMarks(Strip strip) {
+  StripMarks(Strip strip, MarkSpacing spacing) {
     this.strip = strip;
+    this.spacing = spacing;
+    this.line = new SeamLine(strip.opening(), strip.finish().joinDistance());
     List<OpeningStation> stations = strip.opening().stations();
-    List<OpeningPart> parts = strip.opening().parts();
-    double whole = parts.stream().mapToDouble(this::seamLength).sum();
-    double along = 0;
-    for (int i = 0; i < parts.size(); i++) {
-      meetings.add(new Meeting(along / whole, stations.get(i).label()));
-      along += seamLength(parts.get(i));
+    for (int i = 0; i < stations.size(); i++) {
+      meetings.add(new Meeting(line.stations().get(i), label(stations.get(i))));
     }
+    this.start = join().at();
   }
 
-  static List<StripMark> of(Strip strip) {
-    return new StripMarks(strip).marks();
+  private static String label(OpeningStation station) {
+    boolean mitred = Math.abs(station.angle().toDegrees() - 180) > MITRED_DEGREES;
+    return mitred ? station.label() + ", mitred" : station.label();
   }
 
-  /** The length along the strip's seam: parallel curves differ by width times turning. */
-  private double seamLength(OpeningPart part) {
-    double inward = strip.finish().showing().toMm();
-    return part.curve().length().toMm() - inward * part.curve().turning().toRadians();
-  }
-
-  private List<StripMark> marks() {
-    double start = join().round();
+  List<StripMark> marks() {
+    double whole = line.length();
     List<Meeting> turned =
         meetings.stream()
-            .map(m -> new Meeting(fromJoin(m.round() - start), m.label()))
-            .sorted(Comparator.comparingDouble(Meeting::round))
+            .map(m -> new Meeting(fromJoin(m.at() - start), m.label()))
+            .sorted(Comparator.comparingDouble(Meeting::at))
             .toList();
     List<StripMark> marks = new ArrayList<>();
     for (int quarter = 0; quarter < 4; quarter++) {
-      double at = quarter / 4.0;
+      double at = whole * quarter / 4;
       marks.add(mark(at, quarterLabel(QUARTERS.get(quarter), at, turned)));
     }
     turned.stream()
-        .filter(meeting -> !isQuarter(meeting.round()))
-        .forEach(meeting -> marks.add(mark(meeting.round(), meeting.label())));
+        .filter(meeting -> !isQuarter(meeting.at() / whole))
+        .forEach(meeting -> marks.add(mark(meeting.at(), meeting.label())));
     marks.sort(Comparator.comparing(StripMark::along));
     return List.copyOf(marks);
   }
 
-  /** Strips are joined at the centre back or under the arm, where it shows least. */
+  List<StripSection> sections() {
+    List<StripMark> marks = marks();
+    List<StripSection> sections = new ArrayList<>();
+    for (int i = 0; i < marks.size(); i++) {
+      StripMark from = marks.get(i);
+      boolean last = i + 1 == marks.size();
+      StripMark to = marks.get(last ? 0 : i + 1);
+      Length edgeEnd = last ? Length.mm(line.length()) : to.onEdge();
+      Length stripEnd = last ? strip.loop() : to.along();
+      sections.add(
+          new StripSection(
+              from.label(),
+              to.label(),
+              edgeEnd.minus(from.onEdge()),
+              stripEnd.minus(from.along())));
+    }
+    return List.copyOf(sections);
+  }
+
+  /** Where the maker says; otherwise at the centre back or under the arm, where it shows least. */
   private Meeting join() {
     return meetings.stream()
+        .filter(meeting -> strip.rule().joinAt().map(meeting.label()::equals).orElse(true))
         .min(
             Comparator.comparingInt((Meeting meeting) -> preference(meeting.label()))
                 .thenComparing(Meeting::label)
-                .thenComparing(Meeting::round))
-        .orElseThrow();
+                .thenComparing(Meeting::at))
+        .orElseThrow(this::noSuchPlace);
+  }
+
+  private DraftingException noSuchPlace() {
+    return DraftingException.of("the strip cannot be joined there: its opening has no such place")
+        .at("opening " + strip.opening().name())
+        .value(strip.rule().joinAt().orElse(""))
+        .accepted(
+            meetings.stream().map(Meeting::label).distinct().collect(Collectors.joining(", ")));
   }
 
   private static int preference(String label) {
@@ -78,24 +110,46 @@ final class StripMarks {
     return label.contains("side") || label.contains("underarm") ? 1 : 2;
   }
 
-  private static double fromJoin(double round) {
-    double positive = round < 0 ? round + 1 : round;
-    return positive > 1 - ONE_MARK ? 0 : positive;
+  private double fromJoin(double distance) {
+    double positive = distance < 0 ? distance + line.length() : distance;
+    return positive > (1 - ONE_MARK) * line.length() ? 0 : positive;
   }
 
   private static boolean isQuarter(double round) {
     return Math.abs(round * 4 - Math.rint(round * 4)) < 4 * ONE_MARK;
   }
 
-  private static String quarterLabel(String quarter, double at, List<Meeting> turned) {
+  private String quarterLabel(String quarter, double at, List<Meeting> turned) {
     return turned.stream()
-        .filter(meeting -> Math.abs(meeting.round() - at) < ONE_MARK)
+        .filter(meeting -> Math.abs(meeting.at() - at) < ONE_MARK * line.length())
         .findFirst()
         .map(meeting -> quarter + ": " + meeting.label())
         .orElse(quarter);
   }
 
-  private StripMark mark(double round, String label) {
-    return new StripMark(Length.mm(strip.loop().toMm() * round), label);
+  private StripMark mark(double fromJoin, String label) {
+    double share = spacing == MarkSpacing.EVEN ? fromJoin / line.length() : shareByCurves(fromJoin);
+    return new StripMark(strip.loop().times(share), Length.mm(fromJoin), label);
+  }
+
+  /**
+   * Every part takes its seam less lambda times what the finished edge is shorter there: L - lambda
+   * w K, lambda from a half to one as the whole loop asks. What is left over is spread evenly.
+   */
+  private double shareByCurves(double fromJoin) {
+    double shorter = line.length() - line.edgeLength();
+    double lambda =
+        Math.abs(shorter) < 1e-6
+            ? 0
+            : Math.min(1, Math.max(0.5, (line.length() - strip.loop().toMm()) / shorter));
+    double part = fromJoin - edgeFromJoin(fromJoin);
+    return (fromJoin - lambda * part) / (line.length() - lambda * shorter);
+  }
+
+  private double edgeFromJoin(double fromJoin) {
+    double at = start + fromJoin;
+    boolean round = at > line.length();
+    double edge = line.edgeAt(round ? at - line.length() : at) - line.edgeAt(start);
+    return round ? edge + line.edgeLength() : edge;
   }
 }

@@ -5,6 +5,7 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * How long a strip is made: as recommended, or as the maker says. A maker's own rule is always
@@ -19,7 +20,7 @@ import java.util.Objects;
  */
 public final class StripRule implements Serializable {
   private static final long serialVersionUID = 1L;
-  private static final Length USUAL_JOIN = Length.mm(10);
+  private static final Making USUAL = new Making(Length.mm(10), "", MarkSpacing.EVEN);
 
   private enum Kind {
     RECOMMENDED,
@@ -32,23 +33,27 @@ public final class StripRule implements Serializable {
   private final Kind kind;
   private final double ratio;
   private final Length length;
-  private final Length joinAllowance;
+  private final Making making;
 
-  private StripRule(Kind kind, double ratio, Length length, Length joinAllowance) {
+  /** How the strip is joined and marked, whatever its length. */
+  private record Making(Length joinAllowance, String joinAt, MarkSpacing spacing)
+      implements Serializable {}
+
+  private StripRule(Kind kind, double ratio, Length length, Making making) {
     this.kind = kind;
     this.ratio = ratio;
     this.length = length;
-    this.joinAllowance = joinAllowance;
+    this.making = making;
   }
 
   /**
-   * The loop in the middle of the flat window; longer, as far as the window goes, where the strip's
-   * fabric does not give enough for that.
+   * The loop in the middle of those that do what the strip is meant to do, such as the flat window;
+   * longer, as far as they go, where the strip's fabric does not give enough for that.
    *
    * @return the rule
    */
   public static StripRule recommended() {
-    return new StripRule(Kind.RECOMMENDED, 1, Length.ZERO, USUAL_JOIN);
+    return new StripRule(Kind.RECOMMENDED, 1, Length.ZERO, USUAL);
   }
 
   /**
@@ -64,7 +69,7 @@ public final class StripRule implements Serializable {
           .value(ofJoinLine)
           .accepted("0.3 to 1.5, such as 0.85");
     }
-    return new StripRule(Kind.RATIO, ofJoinLine, Length.ZERO, USUAL_JOIN);
+    return new StripRule(Kind.RATIO, ofJoinLine, Length.ZERO, USUAL);
   }
 
   /**
@@ -74,7 +79,7 @@ public final class StripRule implements Serializable {
    * @return the rule
    */
   public static StripRule shorterBy(Length shortening) {
-    return new StripRule(Kind.SHORTER_BY, 1, shortening, USUAL_JOIN);
+    return new StripRule(Kind.SHORTER_BY, 1, shortening, USUAL);
   }
 
   /**
@@ -85,7 +90,7 @@ public final class StripRule implements Serializable {
    * @throws DraftingException if it has no length
    */
   public static StripRule loop(Length loop) {
-    return new StripRule(Kind.LOOP, 1, positive("loop", loop), USUAL_JOIN);
+    return new StripRule(Kind.LOOP, 1, positive("loop", loop), USUAL);
   }
 
   /**
@@ -96,7 +101,7 @@ public final class StripRule implements Serializable {
    * @throws DraftingException if it has no length
    */
   public static StripRule alreadyCut(Length cutLength) {
-    return new StripRule(Kind.ALREADY_CUT, 1, positive("cut strip", cutLength), USUAL_JOIN);
+    return new StripRule(Kind.ALREADY_CUT, 1, positive("cut strip", cutLength), USUAL);
   }
 
   private static Length positive(String what, Length length) {
@@ -118,7 +123,38 @@ public final class StripRule implements Serializable {
   public StripRule withJoinAllowance(Length atEachEnd) {
     Length checked =
         BandWidths.within("allowance at the join", atEachEnd, Length.ZERO, Length.mm(50));
-    return new StripRule(kind, ratio, length, checked);
+    return with(new Making(checked, making.joinAt(), making.spacing()));
+  }
+
+  /**
+   * The same rule with the strip's join at another place. Unless set it lies at the centre back, or
+   * under the arm, where it shows least.
+   *
+   * @param place what the opening has there, such as "shoulder" or "centre front"
+   * @return the rule
+   * @throws DraftingException if the place has no name
+   */
+  public StripRule withJoinAt(String place) {
+    if (place.isBlank()) {
+      throw DraftingException.of("the place of the join has no name")
+          .accepted("such as \"shoulder\"");
+    }
+    return with(new Making(making.joinAllowance(), place, making.spacing()));
+  }
+
+  /**
+   * The same rule with the strip stretched evenly or more on curves.
+   *
+   * @param spacing how its marks are spaced; evenly unless set
+   * @return the rule
+   */
+  public StripRule withMarks(MarkSpacing spacing) {
+    Objects.requireNonNull(spacing, "spacing");
+    return with(new Making(making.joinAllowance(), making.joinAt(), spacing));
+  }
+
+  private StripRule with(Making changed) {
+    return new StripRule(kind, ratio, length, changed);
   }
 
   /**
@@ -127,30 +163,49 @@ public final class StripRule implements Serializable {
    * @return zero or more
    */
   public Length joinAllowance() {
-    return joinAllowance;
+    return making.joinAllowance();
+  }
+
+  /**
+   * Where the strip is joined.
+   *
+   * @return the place that was set, or empty for the usual one
+   */
+  public Optional<String> joinAt() {
+    return Optional.of(making.joinAt()).filter(place -> !place.isEmpty());
+  }
+
+  /**
+   * How its marks are spaced.
+   *
+   * @return evenly unless set
+   */
+  public MarkSpacing marks() {
+    return making.spacing();
+  }
+
+  /** Tells whether the strip lies there already, so that it can only be made shorter. */
+  boolean isAlreadyCut() {
+    return kind == Kind.ALREADY_CUT;
   }
 
   /**
    * The loop by this rule.
    *
    * @param joinLine the opening along the strip's seam
-   * @param window where it lies flat
-   * @param usableStretch how far the strip's fabric gives
+   * @param wanted the loops that do what the strip is meant to do
+   * @param shortestThatStretches the loop that just reaches its seam
    * @return the loop from seam to seam
    * @throws DraftingException if the rule leaves no loop
    */
-  Length loop(Length joinLine, FlatWindow window, double usableStretch) {
+  Length loop(Length joinLine, LoopRange wanted, Length shortestThatStretches) {
     return switch (kind) {
-      case RECOMMENDED -> recommended(window, joinLine.dividedBy(1 + usableStretch));
+      case RECOMMENDED -> wanted.middle().max(shortestThatStretches.min(wanted.longest()));
       case RATIO -> joinLine.times(ratio);
       case SHORTER_BY -> left(joinLine.minus(length));
       case LOOP -> length;
-      case ALREADY_CUT -> left(length.minus(joinAllowance.times(2)));
+      case ALREADY_CUT -> left(length.minus(joinAllowance().times(2)));
     };
-  }
-
-  private static Length recommended(FlatWindow window, Length shortestThatStretches) {
-    return window.middle().max(shortestThatStretches.min(window.longest()));
   }
 
   private Length left(Length loop) {
@@ -168,17 +223,23 @@ public final class StripRule implements Serializable {
         && ((StripRule) other).kind == kind
         && ((StripRule) other).ratio == ratio
         && ((StripRule) other).length.equals(length)
-        && ((StripRule) other).joinAllowance.equals(joinAllowance);
+        && ((StripRule) other).making.equals(making);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(kind.name(), ratio, length, joinAllowance);
+    return Objects.hash(
+        kind.name(), ratio, length, joinAllowance(), making.joinAt(), marks().name());
   }
 
   @Override
   public String toString() {
-    return words() + ", " + Wording.fine(joinAllowance) + " at each end for the join";
+    return words()
+        + ", "
+        + Wording.fine(joinAllowance())
+        + " at each end for the join"
+        + joinAt().map(place -> " at the " + place).orElse("")
+        + (marks() == MarkSpacing.EVEN ? "" : ", " + marks().plainName());
   }
 
   private String words() {

@@ -2,6 +2,10 @@ package dev.drafting.knit.sewing;
 
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Finish;
+import dev.drafting.knit.band.BandFinish;
+import dev.drafting.knit.band.FacedStrip;
+import dev.drafting.knit.band.FoldedBand;
+import dev.drafting.knit.band.MarkSpacing;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.WrappedBinding;
 import dev.drafting.knit.hem.TurnedHem;
@@ -26,8 +30,9 @@ final class FinishSteps {
             + where(strip)
             + ". "
             + stretching(strips)
+            + mitres(strip)
             + " "
-            + (strip.finish() instanceof WrappedBinding ? wrapped(strip) : folded(strip));
+            + sewing(strip);
     return Step.of(title, text);
   }
 
@@ -45,6 +50,10 @@ final class FinishSteps {
 
   private static String stretching(List<Strip> strips) {
     double most = strips.stream().mapToDouble(Strip::stretchAsked).max().orElse(0);
+    if (strips.get(0).rule().marks() == MarkSpacing.MORE_ON_CURVES) {
+      return "Stretch the strip alone, from mark to mark until it meets the edge, which is more on"
+          + " curves, and never the garment.";
+    }
     return most > 0
         ? "Stretch the strip alone, about "
             + Wording.percent(Math.round(most * 100) / 100.0)
@@ -52,26 +61,77 @@ final class FinishSteps {
         : "Do not stretch anything.";
   }
 
-  private static String folded(Strip strip) {
-    Length allowance = strip.cutWidth().dividedBy(2).minus(strip.finish().showing());
-    String sewn =
-        "Fold the strip in half along its length, right side out, and sew both its raw edges to the"
-            + " right side of the edge, "
-            + Wording.fine(allowance)
-            + " from the cut edge. Turn the band up and press the seam towards the garment";
-    return strip.finish().profile().topstitch().isEmpty()
-        ? sewn + "."
-        : sewn + ", and topstitch it there.";
+  private static String mitres(Strip strip) {
+    boolean mitred = strip.marks().stream().anyMatch(mark -> mark.label().contains("mitred"));
+    return mitred
+        ? " At a mitred corner fold the strip there, sew across it along the line that halves the"
+            + " corner, and trim what is left."
+        : "";
   }
 
-  private static String wrapped(Strip strip) {
-    Length beyond = strip.finish().profile().cut().orElse(Length.ZERO).negated();
-    return "Right sides together, let the strip's edge stand "
+  private static String sewing(Strip strip) {
+    BandFinish finish = strip.finish();
+    if (finish instanceof FoldedBand band) {
+      return folded(band);
+    }
+    return finish instanceof WrappedBinding binding
+        ? wrapped(binding)
+        : turnedIn((FacedStrip) finish);
+  }
+
+  private static String folded(FoldedBand band) {
+    String sewn =
+        (band.isReadyEdged()
+                ? "Sew its cut edge"
+                : "Fold the strip in half along its length, right side out, and sew both its raw"
+                    + " edges")
+            + " to the right side of the edge, "
+            + Wording.fine(band.allowance())
+            + " from the cut edge. Turn the "
+            + band.noun()
+            + (band.noun().equals("band") ? " up" : " out")
+            + " and press the seam towards the garment";
+    return band.profile().topstitch().isEmpty() ? sewn + "." : sewn + ", and topstitch it there.";
+  }
+
+  private static String wrapped(WrappedBinding binding) {
+    Length beyond = binding.profile().cut().orElse(Length.ZERO).negated();
+    String first =
+        binding.isDoubled()
+            ? "Fold the strip in half along its length, right side out. Right sides together, let"
+                + " its raw edges stand "
+            : binding.isOverlockedInside()
+                ? "Overlock one long edge of the strip. Right sides together, let the other stand "
+                : "Right sides together, let the strip's edge stand ";
+    String last =
+        binding.isDoubled()
+            ? "Wrap the strip over the edge, its fold to the inside,"
+            : binding.isOverlockedInside()
+                ? "Wrap the strip over the edge, its overlocked edge flat on the inside,"
+                : "Wrap the strip over the edge, tuck its other edge under,";
+    return first
         + Wording.fine(beyond)
         + " beyond the cut edge of the garment and sew "
-        + Wording.fine(strip.finish().showing())
-        + " from the strip's edge. Wrap the strip over the edge, tuck its other edge under, and"
-        + " stitch it down from the right side, close to the inner edge.";
+        + Wording.fine(binding.showing())
+        + " from the strip's edge. "
+        + last
+        + " and stitch it down from the right side, close to the inner edge.";
+  }
+
+  private static String turnedIn(FacedStrip strip) {
+    String inner =
+        strip.tuck().isZero()
+            ? "Overlock one long edge of the strip. "
+            : "Press "
+                + Wording.fine(strip.tuck())
+                + " of one long edge of the strip to its wrong side. ";
+    return inner
+        + "Right sides together, sew the other to the edge, "
+        + Wording.fine(strip.allowance())
+        + " from the cut edges. Turn the strip to the inside, so that the seam just rolls in, and"
+        + " stitch it down from the right side, "
+        + Wording.fine(strip.profile().topstitch().get(0).abs())
+        + " from the edge.";
   }
 
   /** Finishes without a strip. */

@@ -54,6 +54,62 @@ class BandFinishTest {
     assertEquals(mm(43), WrappedBinding.of(mm(10)).withTurnOfCloth(mm(3)).cutWidth());
   }
 
+  /** CV-14: doubled 6 x finished + turn, single fold 3 x finished + about 3 mm; common practice. */
+  @Test
+  void otherWrappedBindingsAreCutSixOrThreeTimesTheirWidth() {
+    WrappedBinding binding = WrappedBinding.of(mm(10)).withTurnOfCloth(mm(3));
+    assertEquals(mm(63), binding.doubled().cutWidth());
+    assertEquals(mm(33), binding.overlockedInside().cutWidth());
+    assertEquals(binding.profile(), binding.doubled().profile());
+    assertTrue(binding.doubled().isDoubled());
+    assertTrue(binding.overlockedInside().isOverlockedInside());
+    assertEquals(
+        "binding wrapped round the edge, showing 10 mm, overlocked inside",
+        binding.overlockedInside().toString());
+    assertNotEquals(binding, binding.doubled());
+    assertNotEquals(binding, binding.withIntent(Intent.HUGS));
+  }
+
+  /** CV-14: allowance + depth + turn, none when overlocked; common practice. */
+  @Test
+  void stripsThatAreTurnedIn() {
+    FacedStrip strip = FacedStrip.of(mm(12), mm(7));
+    assertEquals(mm(19), strip.cutWidth());
+    assertEquals(mm(25), strip.withTuck(mm(6)).cutWidth());
+    assertEquals(Length.ZERO, strip.joinDistance());
+    assertEquals(Intent.HUGS, strip.intent());
+    assertEquals(Intent.LIES_FLAT, strip.withIntent(Intent.LIES_FLAT).intent());
+    assertEquals("rib", strip.withCloth("rib").cloth());
+    assertEquals(mm(7), strip.allowance());
+    assertEquals(
+        "strip turned in, 12 mm deep, sewn with 7 mm, 6 mm tucked under",
+        strip.withTuck(mm(6)).toString());
+    assertEquals(
+        "{depth=12 mm, allowance=7 mm, tuck=0 mm, cloth=body, intent=hugs}",
+        strip.settings().toString());
+    assertEquals(strip, FacedStrip.of(mm(12), mm(7)));
+    assertEquals(strip.hashCode(), FacedStrip.of(mm(12), mm(7)).hashCode());
+    assertNotEquals(strip, strip.withTuck(mm(6)));
+    assertThrows(DraftingException.class, () -> strip.withTuck(mm(13)));
+    assertThrows(DraftingException.class, () -> FacedStrip.of(mm(12), mm(51)));
+  }
+
+  /** Ready-edged rib: finished + allowance (Ribbed Edges, a chapter of a sewing handbook). */
+  @Test
+  void cuffsAndWaistRibsDrawIn() {
+    FoldedBand cuff = FoldedBand.cuff(mm(60), mm(7));
+    assertEquals(mm(134), cuff.cutWidth());
+    assertEquals(mm(67), cuff.readyEdged().cutWidth());
+    assertEquals(Intent.DRAWS_IN, cuff.intent());
+    assertEquals("folded cuff showing 60 mm, sewn with 7 mm", cuff.toString());
+    assertEquals("ready-edged cuff showing 60 mm, sewn with 7 mm", cuff.readyEdged().toString());
+    FoldedBand waist = FoldedBand.waistRib(mm(60), mm(7));
+    assertEquals("waist rib", waist.noun());
+    assertNotEquals(cuff, waist);
+    assertNotEquals(cuff, cuff.withIntent(Intent.LIES_FLAT));
+    assertEquals("CUT -53 mm, JOIN -60 mm", cuff.profile().toString());
+  }
+
   @Test
   void wrappedBindingsKeepTheEdgeInsideThem() {
     assertEquals(
@@ -75,10 +131,12 @@ class BandFinishTest {
   @Test
   void settingsNameEverythingThatWasChosen() {
     assertEquals(
-        "{showing=13 mm, allowance=7 mm, cloth=rib, topstitch=2 mm}",
+        "{showing=13 mm, allowance=7 mm, cloth=rib, topstitch=2 mm, noun=band, intent=lies flat,"
+            + " edge=folded}",
         FoldedBand.of(mm(13), mm(7)).settings().toString());
     assertEquals(
-        "{showing=10 mm, turn of cloth=2.5 mm, cloth=rib}",
+        "{showing=10 mm, turn of cloth=2.5 mm, cloth=rib, layers=both edges turned in,"
+            + " intent=lies flat}",
         WrappedBinding.of(mm(10)).settings().toString());
     assertNotEquals(FoldedBand.of(mm(13), mm(7)).id(), WrappedBinding.of(mm(10)).id());
   }

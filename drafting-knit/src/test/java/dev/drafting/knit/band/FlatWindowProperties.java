@@ -61,7 +61,9 @@ class FlatWindowProperties {
       @ForAll @DoubleRange(min = 3, max = 40) double width,
       @ForAll @DoubleRange(min = 0, max = 2) double usable) {
     FlatWindow window = window(join, turning, width, 0.0075);
-    Length recommended = StripRule.recommended().loop(Length.mm(join), window, usable);
+    Length recommended =
+        StripRule.recommended()
+            .loop(Length.mm(join), window.loops(), Length.mm(join / (1 + usable)));
     assertEquals(Outcome.LIES_FLAT, window.judge(recommended));
   }
 
@@ -71,10 +73,11 @@ class FlatWindowProperties {
       @ForAll @DoubleRange(min = 0.3, max = 1.5) double ratio) {
     FlatWindow window = window(join, 300, 13, 0.0075);
     Length edge = Length.mm(join);
-    Length byRatio = StripRule.ratio(ratio).loop(edge, window, 0.5);
-    Length byLength = StripRule.shorterBy(edge.minus(byRatio)).loop(edge, window, 0.5);
+    Length byRatio = StripRule.ratio(ratio).loop(edge, window.loops(), edge.dividedBy(1.5));
+    Length byLength =
+        StripRule.shorterBy(edge.minus(byRatio)).loop(edge, window.loops(), edge.dividedBy(1.5));
     assertEquals(byRatio.toMm(), byLength.toMm(), ROUNDING);
-    assertEquals(byRatio, StripRule.loop(byRatio).loop(edge, window, 0.5));
+    assertEquals(byRatio, StripRule.loop(byRatio).loop(edge, window.loops(), edge.dividedBy(1.5)));
   }
 
   @Property
@@ -83,6 +86,9 @@ class FlatWindowProperties {
       @ForAll @DoubleRange(min = 0, max = 50) double allowance) {
     FlatWindow window = window(640, 280, 13, 0.0075);
     StripRule rule = StripRule.alreadyCut(Length.mm(cut)).withJoinAllowance(Length.mm(allowance));
-    assertEquals(cut - 2 * allowance, rule.loop(Length.mm(640), window, 0.5).toMm(), ROUNDING);
+    assertEquals(
+        cut - 2 * allowance,
+        rule.loop(Length.mm(640), window.loops(), Length.mm(427)).toMm(),
+        ROUNDING);
   }
 }

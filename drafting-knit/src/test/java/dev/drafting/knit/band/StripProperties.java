@@ -89,4 +89,66 @@ class StripProperties {
     assertEquals(byRatio.loop().toMm(), byLength.loop().toMm(), 1e-9);
     assertEquals(byRatio.outcome(), byLength.outcome());
   }
+
+  /** The neck whose seam is as long as asked, with a band of some width: found by halving. */
+  private static Strip withSeam(double seam, double slope, double showing) {
+    double shallow = 4;
+    double deep = 40;
+    for (int i = 0; i < 30; i++) {
+      double middle = (shallow + deep) / 2;
+      Vest vest = Vest.plain().slope(slope).frontDepth(middle);
+      if (neck(vest, showing).joinLine().toMm() < seam) {
+        shallow = middle;
+      } else {
+        deep = middle;
+      }
+    }
+    return neck(Vest.plain().slope(slope).frontDepth(shallow), showing);
+  }
+
+  @Property(tries = 10)
+  void withTheSeamHeldAWiderBandIsNeverLonger(
+      @ForAll @DoubleRange(min = 0, max = 30) double slope,
+      @ForAll @DoubleRange(min = 3, max = 15) double showing,
+      @ForAll @DoubleRange(min = 0, max = 10) double wider) {
+    Strip narrow = withSeam(640, slope, showing);
+    Strip wide = withSeam(640, slope, showing + wider);
+    assertEquals(narrow.joinLine().toMm(), wide.joinLine().toMm(), OFFSET);
+    assertTrue(wide.loop().toMm() <= narrow.loop().toMm() + OFFSET);
+  }
+
+  /** The two armholes of a vest are one seam line and its image: their strips are the same. */
+  @Property(tries = 20)
+  void leftAndRightAreTheSame(
+      @ForAll @DoubleRange(min = 0, max = 30) double slope, @ForAll MarkSpacing spacing) {
+    Assembly vest = Assembly.of(Vest.plain().slope(slope).pattern());
+    StripRule rule = StripRule.recommended().withMarks(spacing);
+    Opening rightEdge = vest.opening("armhole (right)");
+    Strip right = Strip.of(rightEdge, (BandFinish) rightEdge.finish(), RIB, rule);
+    Opening leftEdge = vest.opening("armhole (left)");
+    Strip left = Strip.of(leftEdge, (BandFinish) leftEdge.finish(), RIB, rule);
+    assertEquals(right.loop().toMm(), left.loop().toMm(), 1e-6);
+    assertEquals(right.sections().size(), left.sections().size());
+  }
+
+  /** Every part of the strip meets its part of the seam, and no part is lost, however marked. */
+  @Property(tries = 30)
+  void thePartsOfAStripAddUpToItAndToItsSeam(
+      @ForAll @DoubleRange(min = 0, max = 30) double slope,
+      @ForAll @DoubleRange(min = 8, max = 20) double depth,
+      @ForAll @DoubleRange(min = 0.7, max = 1.1) double ratio,
+      @ForAll MarkSpacing spacing) {
+    Strip any = neck(Vest.plain().slope(slope).frontDepth(depth), 13);
+    Strip strip =
+        Strip.of(any.opening(), any.finish(), RIB, StripRule.ratio(ratio).withMarks(spacing));
+    double onEdge = 0;
+    double onStrip = 0;
+    for (StripSection section : strip.sections()) {
+      assertTrue(section.onStrip().isPositive());
+      onEdge += section.onEdge().toMm();
+      onStrip += section.onStrip().toMm();
+    }
+    assertEquals(strip.joinLine().toMm(), onEdge, 1e-6);
+    assertEquals(strip.loop().toMm(), onStrip, 1e-6);
+  }
 }

@@ -14,11 +14,13 @@ class StripRuleTest {
   private static final Length EDGE = Length.cm(64);
   private static final FlatWindow WINDOW =
       FlatWindow.of(EDGE, Angle.degrees(280), Length.mm(13), 0.0075);
+  private static final Length REACHES = EDGE.dividedBy(2);
 
   /** CV-12: edge 55, ratio 0.85: loop 46.75 (arithmetic on common practice). */
   @Test
   void aRatioIsOfTheJoinLine() {
-    assertEquals(46.75, StripRule.ratio(0.85).loop(Length.cm(55), WINDOW, 1).toCm(), 1e-9);
+    assertEquals(
+        46.75, StripRule.ratio(0.85).loop(Length.cm(55), WINDOW.loops(), REACHES).toCm(), 1e-9);
   }
 
   /**
@@ -27,19 +29,20 @@ class StripRuleTest {
    */
   @Test
   void aStripCutFiveShortAndJoinedWithOneAtEachEndIsSevenShort() {
-    Length loop = StripRule.alreadyCut(EDGE.minus(Length.cm(5))).loop(EDGE, WINDOW, 1);
+    Length loop =
+        StripRule.alreadyCut(EDGE.minus(Length.cm(5))).loop(EDGE, WINDOW.loops(), REACHES);
     assertEquals(7, EDGE.minus(loop).toCm(), 1e-9);
     assertEquals(Outcome.PUCKERS, WINDOW.judge(loop));
   }
 
   @Test
   void recommendedIsTheMiddleOrAsFarAsTheStripReaches() {
-    assertEquals(WINDOW.middle(), StripRule.recommended().loop(EDGE, WINDOW, 1));
+    assertEquals(WINDOW.middle(), StripRule.recommended().loop(EDGE, WINDOW.loops(), REACHES));
     double little = EDGE.ratioTo(WINDOW.middle()) - 1 - 0.01;
-    Length longer = StripRule.recommended().loop(EDGE, WINDOW, little);
+    Length longer = StripRule.recommended().loop(EDGE, WINDOW.loops(), EDGE.dividedBy(1 + little));
     assertEquals(EDGE.dividedBy(1 + little), longer);
     assertTrue(longer.compareTo(WINDOW.longest()) < 0);
-    assertEquals(WINDOW.longest(), StripRule.recommended().loop(EDGE, WINDOW, 0));
+    assertEquals(WINDOW.longest(), StripRule.recommended().loop(EDGE, WINDOW.loops(), EDGE));
   }
 
   @Test
@@ -49,9 +52,9 @@ class StripRuleTest {
     assertThrows(DraftingException.class, () -> StripRule.loop(Length.ZERO));
     assertThrows(DraftingException.class, () -> StripRule.alreadyCut(Length.mm(-1)));
     StripRule tooShort = StripRule.shorterBy(Length.cm(64));
-    assertThrows(DraftingException.class, () -> tooShort.loop(EDGE, WINDOW, 1));
+    assertThrows(DraftingException.class, () -> tooShort.loop(EDGE, WINDOW.loops(), REACHES));
     StripRule allSewnIn = StripRule.alreadyCut(Length.mm(20));
-    assertThrows(DraftingException.class, () -> allSewnIn.loop(EDGE, WINDOW, 1));
+    assertThrows(DraftingException.class, () -> allSewnIn.loop(EDGE, WINDOW.loops(), REACHES));
     assertThrows(
         DraftingException.class, () -> StripRule.recommended().withJoinAllowance(Length.mm(51)));
   }

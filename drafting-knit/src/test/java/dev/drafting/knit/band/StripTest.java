@@ -151,7 +151,9 @@ class StripTest {
     assertEquals(
         "The band is 9 mm too short for its edge: the neck edge will pucker.", finding.reason());
     Remedy remedy = finding.remedies().get(0);
-    assertTrue(remedy.text().matches("Cut it [0-9.]+ to [0-9.]+ cm long\\."), remedy.text());
+    assertTrue(
+        remedy.text().matches("Cut it [0-9.]+ to [0-9.]+ cm long: at least 9 mm longer\\."),
+        remedy.text());
     Length cured = Length.parse(remedy.data().getOrDefault("strip.loop", ""));
     assertEquals(Outcome.LIES_FLAT, neck(StripRule.loop(cured)).outcome());
   }

@@ -1,0 +1,47 @@
+package dev.drafting.knit.band;
+
+import dev.drafting.knit.fabric.Fabric;
+
+/**
+ * Which way a strip is cut: its length always runs along the greatest stretch of its cloth.
+ *
+ * @since 0.1
+ */
+public enum StripGrain {
+  /** From selvage to selvage, as nearly all knits stretch most. */
+  ACROSS("across the cloth"),
+  /** Along the selvage, for a cloth that stretches more that way. */
+  ALONG("along the cloth");
+
+  private final String plainName;
+
+  StripGrain(String plainName) {
+    this.plainName = plainName;
+  }
+
+  /**
+   * The way to cut a strip of a fabric.
+   *
+   * @param fabric what it is cut from
+   * @return along only if that is known to stretch more
+   */
+  public static StripGrain of(Fabric fabric) {
+    return fabric.stretchAlong().orElse(0) > fabric.stretchAcross() ? ALONG : ACROSS;
+  }
+
+  /** The fabric turned so that its greatest stretch lies across. */
+  Fabric greatestAcross(Fabric fabric) {
+    return this == ACROSS
+        ? fabric
+        : Fabric.of(fabric.name(), fabric.structure(), fabric.stretchAlong().orElseThrow());
+  }
+
+  /**
+   * The way in words.
+   *
+   * @return such as "across the cloth"
+   */
+  public String plainName() {
+    return plainName;
+  }
+}
