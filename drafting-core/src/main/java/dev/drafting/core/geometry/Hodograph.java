@@ -6,12 +6,11 @@ import java.util.Arrays;
  * The first derivative of a cubic, a quadratic in t. Read as a complex number it is a product of
  * two linear factors, and both the length and the turning follow from the two roots.
  *
- * <p>Length: the speed is the square root of a polynomial whose roots are these and their
- * conjugates, so it is analytic in every ellipse with foci at the ends of an interval that holds
- * none of them. The error of Gauss-Legendre quadrature is bounded by the size of that ellipse
- * (Trefethen, "Is Gauss quadrature better than Clenshaw-Curtis?", SIAM Review 50, 2008, theorem
- * 4.5; M bounds the integrand on the ellipse): the number of nodes is chosen from the bound, and
- * where no table is enough the interval is cut beside the root.
+ * <p>Length: most curves are gentle enough for the quick choice of nodes in {@link SquaredSpeed}.
+ * Else the speed is the square root of a polynomial whose roots are these and their conjugates, so
+ * it is analytic in every ellipse with foci at the ends of an interval that holds none of them. The
+ * number of nodes is chosen from the size of that ellipse ({@link GaussRule}), and where no rule is
+ * enough the interval is cut beside the root.
  *
  * <p>Turning: the argument of a product is the sum of the arguments, and over an interval the
  * argument of t - r turns by the angle under which the interval is seen from r.
@@ -31,7 +30,7 @@ final class Hodograph {
   private final double by;
   private final double cx;
   private final double cy;
-  private final double extent;
+  private boolean knowsRoots;
   private double root1x;
   private double root1y;
   private double root2x;
@@ -50,8 +49,13 @@ final class Hodograph {
     by = 2 * (h1y - h0y);
     cx = h0x;
     cy = h0y;
-    extent = (norm(h0x, h0y) + norm(h1x, h1y) + norm(h2x, h2y)) / 3;
-    findRoots();
+  }
+
+  /** The length of the control polygon. */
+  private double extent() {
+    double first = norm(cx, cy);
+    double second = norm(cx + bx / 2, cy + by / 2);
+    return (first + second + norm(cx + bx + ax, cy + by + ay)) / 3;
   }
 
   double dx(double t) {
@@ -77,7 +81,7 @@ final class Hodograph {
   double curvature(double t) {
     double speed = speed(t);
     double cross = dx(t) * ddy(t) - dy(t) * ddx(t);
-    if (speed > OF_EXTENT * extent) {
+    if (speed > OF_EXTENT * extent()) {
       return cross / (speed * speed * speed);
     }
     double bend = 2 * (ddx(t) * ay - ddy(t) * ax);
@@ -92,6 +96,10 @@ final class Hodograph {
    * The stable quadratic formula in complex numbers; roots that are not there are NaN or infinite.
    */
   private void findRoots() {
+    if (knowsRoots) {
+      return;
+    }
+    knowsRoots = true;
     double discX = bx * bx - by * by - 4 * (ax * cx - ay * cy);
     double discY = 2 * bx * by - 4 * (ax * cy + ay * cx);
     double size = norm(discX, discY);
@@ -118,6 +126,7 @@ final class Hodograph {
 
   /** The turning from t = 0 to 1, right to within whole turns of the angle between the ends. */
   double turning() {
+    findRoots();
     double first = seenFrom(root1x, root1y);
     double second = seenFrom(root2x, root2y);
     if (isCusp(root1x, root1y)) {
@@ -145,7 +154,34 @@ final class Hodograph {
     return from < to ? length(from, to, DEEPEST) : 0;
   }
 
+  /** What is not gentle as a whole often is in two halves. */
   private double length(double from, double to, int deeper) {
+    double middle = (from + to) / 2;
+    double half = (to - from) / 2;
+    SquaredSpeed square = square(middle, half);
+    GaussRule rule = square.rule();
+    if (rule != null) {
+      return square.integralOfRoot(rule);
+    }
+    return deeper == DEEPEST
+        ? length(from, middle, deeper - 1) + length(middle, to, deeper - 1)
+        : lengthNearRoot(from, to, deeper);
+  }
+
+  private SquaredSpeed square(double middle, double half) {
+    double curve = half * half * half;
+    double bend = half * half;
+    return new SquaredSpeed(
+        ax * curve,
+        ay * curve,
+        ddx(middle) * bend,
+        ddy(middle) * bend,
+        dx(middle) * half,
+        dy(middle) * half);
+  }
+
+  private double lengthNearRoot(double from, double to, int deeper) {
+    findRoots();
     double middle = (from + to) / 2;
     double half = (to - from) / 2;
     double ellipse = ellipse(middle, half);
@@ -154,19 +190,20 @@ final class Hodograph {
         speed
             + norm(ddx(middle), ddy(middle)) * half * ellipse
             + norm(ax, ay) * half * half * ellipse * ellipse;
-    double allowed = Math.max(OF_EXTENT * extent, RELATIVE * speed * 2 * half);
-    int nodes = GaussTable.nodesFor(ellipse, half * most, allowed);
-    if (nodes > 0 || deeper == 0) {
-      return integrate(GaussTable.of(nodes), middle, half);
+    double allowed = Math.max(OF_EXTENT * extent(), RELATIVE * speed * 2 * half);
+    GaussRule rule = GaussRule.within(ellipse, half * most, allowed);
+    if (rule != null || deeper == 0) {
+      return integrate(rule == null ? GaussRule.greatest() : rule, middle, half);
     }
     double cut = cutBeside(from, to);
     return length(from, cut, deeper - 1) + length(cut, to, deeper - 1);
   }
 
-  private double integrate(GaussTable table, double middle, double half) {
+  private double integrate(GaussRule rule, double middle, double half) {
     double sum = 0;
-    for (int i = 0; i < table.size(); i++) {
-      sum += table.weight(i) * speed(middle + half * table.node(i));
+    for (int i = 0; i < rule.pairs(); i++) {
+      double off = half * rule.node(i);
+      sum += rule.weight(i) * (speed(middle - off) + speed(middle + off));
     }
     return sum * half;
   }
@@ -206,7 +243,7 @@ final class Hodograph {
     double low = 0;
     double high = 1;
     double lengthToLow = 0;
-    double close = 1e-14 * extent;
+    double close = 1e-14 * extent();
     double t = along / length;
     for (int step = 0; step < MOST_STEPS; step++) {
       double here = lengthToLow + length(low, t);
