@@ -3,11 +3,16 @@ package dev.drafting.core.geometry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where two segments meet. Ends that lie on the other segment come first. Then both are halved
  * again and again as long as their slanting boxes come together; once the directions of two parts
  * are apart, they meet at most once, and Newton's method goes there.
+ *
+ * <p>Where segments run beside each other at hardly any distance, neither boxes nor directions come
+ * apart before the parts are tiny. Once too many pairs of parts are open at a time, each is settled
+ * by looking for the place where it is closest; so the work is bounded whatever the segments are.
  */
 final class SegmentCrossings {
   /** Points no further apart than this, in millimetres, are one. */
@@ -18,6 +23,10 @@ final class SegmentCrossings {
 
   private static final double SMALL_WHERE_STRAIGHT = 5e-4;
   private static final int TOUCH_SAMPLES = 7;
+  private static final int TOUCH_ROUNDS = 8;
+
+  /** More pairs of parts than this are not halved any more. Nine crossings leave some dozens. */
+  private static final int MOST_OPEN = 1000;
 
   private static final double PARAMETER_SLACK = 1e-9;
   private static final int MOST_STEPS = 16;
@@ -26,6 +35,7 @@ final class SegmentCrossings {
   private final Segment first;
   private final Segment second;
   private final List<Meeting> found = new ArrayList<>();
+  private int pairs;
 
   private SegmentCrossings(Segment first, Segment second) {
     this.first = first;
@@ -35,8 +45,20 @@ final class SegmentCrossings {
   /** Parameters on the first and the second segment at which they meet. */
   record Meeting(double s, double t) {}
 
+  /** Two parts that may meet. */
+  private record Pair(Span one, Span other) {}
+
   /** All meetings, in no order, perhaps with some twice. */
   static List<Meeting> of(Segment first, Segment second) {
+    return between(first, second).found;
+  }
+
+  /** How many pairs of parts are compared to find all meetings. */
+  static int pairsCompared(Segment first, Segment second) {
+    return between(first, second).pairs;
+  }
+
+  private static SegmentCrossings between(Segment first, Segment second) {
     SegmentCrossings crossings = new SegmentCrossings(first, second);
     Span one = new Span(first, 0, 1);
     Span other = new Span(second, 0, 1);
@@ -46,7 +68,7 @@ final class SegmentCrossings {
         crossings.search(one, other);
       }
     }
-    return crossings.found;
+    return crossings;
   }
 
   /** The places where a cubic meets itself: at most one. */
@@ -86,6 +108,14 @@ final class SegmentCrossings {
     return gap(s, t) <= MEET;
   }
 
+  private boolean meetAt(Meeting meeting) {
+    return meetAt(meeting.s(), meeting.t());
+  }
+
+  private double gap(Meeting meeting) {
+    return gap(meeting.s(), meeting.t());
+  }
+
   private double gap(double s, double t) {
     return first.pointAt(s).gap(second.pointAt(t));
   }
@@ -122,23 +152,39 @@ final class SegmentCrossings {
   }
 
   private void search(Span one, Span other) {
-    if (!one.comesWithin(MEET, other)) {
-      return;
+    List<Pair> touches = new ArrayList<>();
+    List<Pair> open = List.of(new Pair(one, other));
+    while (!open.isEmpty()) {
+      List<Pair> halves = new ArrayList<>();
+      for (Pair pair : open) {
+        if (!isSettled(pair)) {
+          if (open.size() > MOST_OPEN || (isSmall(pair.one) && isSmall(pair.other))) {
+            touches.add(pair);
+          } else {
+            halve(pair, halves);
+          }
+        }
+      }
+      open = halves;
     }
-    if (one.isTransversalTo(other) && findsOnly(one, other)) {
-      return;
-    }
-    if (first instanceof Line && second instanceof Line) {
-      return; // parallel: what they share is bounded by ends
-    }
-    if (isSmall(one) && isSmall(other)) {
-      addTouch(one, other);
-    } else if (one.extent() >= other.extent()) {
-      search(one.firstHalf(), other);
-      search(one.secondHalf(), other);
+    addTouches(touches);
+  }
+
+  /** True when two parts cannot meet, or meet once only and where is found. */
+  private boolean isSettled(Pair pair) {
+    pairs++;
+    return !pair.one.comesWithin(MEET, pair.other)
+        || (pair.one.isTransversalTo(pair.other) && findsOnly(pair.one, pair.other))
+        || (first instanceof Line && second instanceof Line); // what parallels share has ends
+  }
+
+  private static void halve(Pair pair, List<Pair> halves) {
+    if (pair.one.extent() >= pair.other.extent()) {
+      halves.add(new Pair(pair.one.firstHalf(), pair.other));
+      halves.add(new Pair(pair.one.secondHalf(), pair.other));
     } else {
-      search(one, other.firstHalf());
-      search(one, other.secondHalf());
+      halves.add(new Pair(pair.one, pair.other.firstHalf()));
+      halves.add(new Pair(pair.one, pair.other.secondHalf()));
     }
   }
 
@@ -188,20 +234,64 @@ final class SegmentCrossings {
         || (span.extent() <= SMALL_WHERE_STRAIGHT && span.width() <= MEET / 4);
   }
 
-  /**
-   * Two small parts that come together: a touch where they are closest, if that is close enough.
-   */
-  private void addTouch(Span one, Span other) {
-    Meeting closest = new Meeting(one.halfway(), other.halfway());
-    for (int i = 0; i < TOUCH_SAMPLES; i++) {
-      double s = one.from + (one.to - one.from) * i / (TOUCH_SAMPLES - 1);
-      double t = within(other, NearestSearch.onSegment(second, first.pointAt(s)));
-      s = within(one, NearestSearch.onSegment(first, second.pointAt(t)));
-      if (gap(s, t) < gap(closest.s(), closest.t())) {
-        closest = new Meeting(s, t);
+  /** Neighbouring parts that touch are one stretch, which is named where it is closest. */
+  private void addTouches(List<Pair> touches) {
+    touches.sort(
+        Comparator.comparingDouble((Pair pair) -> pair.one.from)
+            .thenComparingDouble(pair -> pair.other.from));
+    Pair last = null;
+    Meeting best = null;
+    for (Pair pair : touches) {
+      Meeting closest = closest(pair.one, pair.other);
+      if (closest == null) {
+        continue;
       }
+      if (best != null && last != null && pair.one.from <= last.one.to && areNext(last, pair)) {
+        best = gap(closest) < gap(best) ? closest : best;
+      } else {
+        if (best != null) {
+          found.add(best);
+        }
+        best = closest;
+      }
+      last = pair;
     }
-    addIfMet(closest.s(), closest.t());
+    if (best != null) {
+      found.add(best);
+    }
+  }
+
+  private static boolean areNext(Pair last, Pair pair) {
+    return pair.other.from <= last.other.to && last.other.from <= pair.other.to;
+  }
+
+  /**
+   * Where two parts that come together are closest, or null if that is too far apart for a touch.
+   * Between places on the way the gap changes no faster than the directions differ; round the best
+   * place they are laid closer and closer.
+   */
+  private @Nullable Meeting closest(Span one, Span other) {
+    double from = one.from;
+    double to = one.to;
+    Meeting closest = new Meeting(one.halfway(), other.halfway());
+    for (int round = 0; round < TOUCH_ROUNDS && !meetAt(closest); round++) {
+      double step = (to - from) / (TOUCH_SAMPLES - 1);
+      for (int i = 0; i < TOUCH_SAMPLES; i++) {
+        double s = from + step * i;
+        double t = within(other, NearestSearch.onSegment(second, first.pointAt(s)));
+        s = within(one, NearestSearch.onSegment(first, second.pointAt(t)));
+        if (gap(s, t) < gap(closest)) {
+          closest = new Meeting(s, t);
+        }
+      }
+      double way = one.extent() * step / (one.to - one.from);
+      if (gap(closest) > MEET + way * one.greatestSineTo(other)) {
+        return null;
+      }
+      from = Math.max(one.from, closest.s() - step);
+      to = Math.min(one.to, closest.s() + step);
+    }
+    return meetAt(closest) ? closest : null;
   }
 
   private static double within(Span span, double t) {

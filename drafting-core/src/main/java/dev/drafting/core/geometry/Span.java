@@ -81,6 +81,12 @@ final class Span {
     return between > halfFan + other.halfFan + 1e-9;
   }
 
+  /** No direction here, forwards or backwards, is further from one there than by this sine. */
+  double greatestSineTo(Span other) {
+    double between = Math.abs(Math.IEEEremainder(middle - other.middle, Math.PI));
+    return Math.sin(Math.min(Math.PI / 2, between + halfFan + other.halfFan));
+  }
+
   /**
    * True when this span and the next advance together in some direction, so that they cannot meet.
    */

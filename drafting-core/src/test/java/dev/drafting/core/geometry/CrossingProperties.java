@@ -14,6 +14,7 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -209,6 +210,23 @@ class CrossingProperties {
     assertEquals(2, met.size());
     assertTrue(met.get(0).point().gap(p(0, 30)) < 0.2);
     assertTrue(met.get(1).point().gap(p(0, -30)) < 0.2);
+  }
+
+  /**
+   * The closer the copy, the longer the stretches that touch, and the tinier the parts that are
+   * clearly apart: comparing all of them once took seconds.
+   */
+  @Property
+  void aCopyHardlyAsideIsComparedInBoundedWork(@ForAll @IntRange(min = 3, max = 12) int digits) {
+    Cubic upper = new Cubic(p(50, 0), p(50, 40), p(-50, 40), p(-50, 0));
+    Transform aside = Transform.translation(new Vector(Math.pow(10, -digits), 0));
+    assertTrue(SegmentCrossings.pairsCompared(upper, upper.map(aside)) < 30_000);
+    List<Crossing> met = Curve.of(upper).intersections(Curve.of(upper.map(aside)));
+    assertTrue(!met.isEmpty() && met.size() <= 2, met.toString());
+    if (digits < 9) {
+      assertEquals(1, met.size());
+      assertEquals(0, met.get(0).point().x(), 100 * Math.pow(10, digits - 9) + 1e-3);
+    }
   }
 
   @Example
