@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 
 import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.assembly.Junction;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.assembly.OpeningStation;
@@ -130,7 +131,18 @@ import dev.drafting.knit.hem.HemCheck;
 import dev.drafting.knit.hem.TurnedHem;
 import dev.drafting.knit.sewing.Caution;
 import dev.drafting.knit.sewing.Cautions;
+import dev.drafting.knit.sewing.Construction;
+import dev.drafting.knit.sewing.Detail;
+import dev.drafting.knit.sewing.Machines;
+import dev.drafting.knit.sewing.Needle;
 import dev.drafting.knit.sewing.OrderOfWork;
+import dev.drafting.knit.sewing.SeamClass;
+import dev.drafting.knit.sewing.SeamTape;
+import dev.drafting.knit.sewing.SewingChoices;
+import dev.drafting.knit.sewing.SewingPlan;
+import dev.drafting.knit.sewing.SewnLine;
 import dev.drafting.knit.sewing.Step;
+import dev.drafting.knit.sewing.Stitch;
+import dev.drafting.knit.sewing.StitchType;
 import dev.drafting.knit.wording.Wording;
 // left out: dev.drafting.core.CheckReturnValue (for tools that read the library)

@@ -16,6 +16,8 @@ import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.sewing.Caution;
 import dev.drafting.knit.sewing.Cautions;
 import dev.drafting.knit.sewing.OrderOfWork;
+import dev.drafting.knit.sewing.SewingChoices;
+import dev.drafting.knit.sewing.SewingPlan;
 import dev.drafting.knit.sewing.Step;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -394,13 +396,25 @@ public final class Draft implements Serializable {
   }
 
   /**
+   * How every line is sewn on the machines at hand.
+   *
+   * @return the plan
+   * @throws DraftingException if a cloth has no fabric
+   */
+  public SewingPlan sewing() {
+    SewingChoices choices = SewingChoices.of();
+    return SewingPlan.of(
+        assembly, strips(), this::fabric, choices.machines(), HeadCheck.NECK, choices.taped());
+  }
+
+  /**
    * What to do, step by step.
    *
    * @return an unmodifiable list
    * @throws DraftingException if a cloth has no fabric
    */
   public List<Step> orderOfWork() {
-    return OrderOfWork.of(pattern, openings(), strips(), usedFabrics(), HeadCheck.NECK);
+    return OrderOfWork.of(sewing(), usedFabrics(), SewingChoices.of().construction());
   }
 
   /**

@@ -10,6 +10,7 @@ import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.WrappedBinding;
 import dev.drafting.knit.hem.TurnedHem;
 import dev.drafting.knit.wording.Wording;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -17,8 +18,19 @@ import java.util.stream.Collectors;
 final class FinishSteps {
   private FinishSteps() {}
 
+  static Step of(FinishTask task) {
+    List<String> makes = new ArrayList<>();
+    task.openings().forEach(opening -> makes.add(opening.name()));
+    task.strips().forEach(strip -> makes.add(strip.name()));
+    Step step =
+        task.strips().isEmpty()
+            ? plain(task.name(), task.openings().get(0).finish())
+            : strip(task.name(), task.strips());
+    return step.making(makes).showing(task.edges());
+  }
+
   /** Strips for openings that are named alike. */
-  static Step strip(String opening, List<Strip> strips) {
+  private static Step strip(String opening, List<Strip> strips) {
     Strip strip = strips.get(0);
     String noun = strip.finish().noun();
     String title = "Sew on the " + opening + " " + (strips.size() > 1 ? noun + "s" : noun);
@@ -135,11 +147,11 @@ final class FinishSteps {
   }
 
   /** Finishes without a strip. */
-  static Step plain(String opening, Finish finish) {
+  private static Step plain(String opening, Finish finish) {
     if (finish instanceof TurnedHem) {
       return Step.of("Turn up the " + opening, hem((TurnedHem) finish));
     }
-    return Step.of("Finish the " + opening, Making.capital(finish.describe()) + ".");
+    return Step.of("Finish the " + opening, SeamSteps.capital(finish.describe()) + ".");
   }
 
   private static String hem(TurnedHem hem) {

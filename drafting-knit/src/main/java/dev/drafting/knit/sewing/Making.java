@@ -1,153 +1,262 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.assembly.Junction;
 import dev.drafting.core.assembly.Opening;
+import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.pattern.EdgeRef;
-import dev.drafting.core.pattern.Finish;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.RawEdge;
 import dev.drafting.core.pattern.Seam;
-import dev.drafting.knit.band.BandFinish;
 import dev.drafting.knit.band.Strip;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/** The seams and finishes of a garment in the order in which they can be sewn. */
+/**
+ * The seams and finishes of a garment in the order in which they can be sewn. What must come first
+ * follows from where seams end and cross; what had better come first is left out where it would
+ * contradict that.
+ */
 final class Making {
+  private static final String TRY_ON = "try on";
+  private static final int CLOSES_HEAD = 0;
+  private static final int FITTING = 1;
+  private static final int HEAD_FINISH = 2;
+  private static final int CHAIN = 3;
+  private static final int SEAM = 4;
+  private static final int BAND = 5;
+  private static final int HEM = 6;
+
+  private final SewingPlan plan;
   private final Pattern pattern;
-  private final List<Opening> openings;
-  private final Map<String, Strip> strips;
-  private final String headOpening;
+  private final Construction construction;
+  private final WorkGraph graph = new WorkGraph();
+  private final Map<String, SeamTask> seams = new LinkedHashMap<>();
+  private final Map<String, FinishTask> finishes = new LinkedHashMap<>();
 
-  private Making(Pattern pattern, List<Opening> openings, List<Strip> strips, String headOpening) {
-    this.pattern = pattern;
-    this.openings = openings;
-    this.strips =
-        strips.stream()
-            .collect(
-                Collectors.toMap(
-                    strip -> strip.opening().name(), s -> s, (a, b) -> a, LinkedHashMap::new));
-    this.headOpening = headOpening;
+  Making(SewingPlan plan, Construction construction) {
+    this.plan = plan;
+    this.pattern = plan.sewn().pattern();
+    this.construction = construction;
   }
 
-  static List<Step> steps(
-      Pattern pattern, List<Opening> openings, List<Strip> strips, String headOpening) {
-    return new Making(pattern, openings, strips, headOpening).steps();
+  List<Step> steps() {
+    addSeams();
+    addFinishes();
+    graph.add(TRY_ON, FITTING);
+    crossings();
+    closings();
+    fitting();
+    hemsLast();
+    return inWords(graph.inOrder());
   }
 
-  private List<Step> steps() {
-    List<Seam> first = pattern.seams().stream().filter(this::closesTheHeadOpening).toList();
-    List<Seam> rest = pattern.seams().stream().filter(seam -> !first.contains(seam)).toList();
-    List<Step> steps = new ArrayList<>();
-    first.forEach(seam -> steps.add(sew(seam)));
-    steps.add(tryOn(rest));
-    steps.addAll(finishes(openings.stream().filter(this::isHeadOpening)));
-    rest.forEach(seam -> steps.add(sew(seam)));
-    steps.addAll(finishes(others(true)));
-    steps.addAll(finishes(others(false)));
-    return steps;
+  /** Centre seams that meet in the middle of the garment are sewn in one pass, as a crotch is. */
+  private void addSeams() {
+    for (Seam seam : pattern.seams()) {
+      SeamTask joined =
+          seams.values().stream().filter(task -> inOnePass(task, seam)).findFirst().orElse(null);
+      if (joined == null) {
+        SeamTask task = SeamTask.of(seam);
+        seams.put(task.id(), task);
+      } else {
+        seams.put(joined.id(), joined.with(seam));
+      }
+    }
+    for (SeamTask task : List.copyOf(seams.values())) {
+      if (construction == Construction.FLAT && closesHeadLast(task)) {
+        seams.remove(task.id());
+        task.bySide().forEach(side -> seams.put(side.id(), side));
+      }
+    }
+    seams.values().forEach(task -> graph.add(task.id(), rank(task)));
   }
 
-  private boolean isHeadOpening(Opening opening) {
-    return opening.name().equals(headOpening);
-  }
-
-  private Stream<Opening> others(boolean banded) {
-    return openings.stream()
-        .filter(opening -> !isHeadOpening(opening))
-        .filter(opening -> opening.finish() instanceof BandFinish == banded);
-  }
-
-  /** A seam that ends at the opening for the head must be sewn before that can be finished. */
-  private boolean closesTheHeadOpening(Seam seam) {
-    return openings.stream()
-        .filter(this::isHeadOpening)
-        .flatMap(opening -> opening.parts().stream())
-        .anyMatch(part -> edges(seam).anyMatch(edge -> areNeighbours(edge, part.edge())));
-  }
-
-  private static Stream<EdgeRef> edges(Seam seam) {
-    return Stream.concat(seam.first().stream(), seam.second().stream());
-  }
-
-  private boolean areNeighbours(EdgeRef a, EdgeRef b) {
-    return a.piece().equals(b.piece())
-        && pattern.piece(a.piece()).corners().stream()
+  private boolean inOnePass(SeamTask task, Seam seam) {
+    return seam.isMirrored()
+        && task.isCentre()
+        && plan.sewn().junctions().stream()
+            .filter(junction -> junction.openEdges().isEmpty())
+            .map(Junction::ending)
             .anyMatch(
-                corner ->
-                    (corner.before().equals(a.edge()) && corner.after().equals(b.edge()))
-                        || (corner.before().equals(b.edge()) && corner.after().equals(a.edge())));
+                ending ->
+                    ending.contains(seam.name())
+                        && task.names().stream().anyMatch(ending::contains));
   }
 
-  private Step sew(Seam seam) {
-    String title = "Sew the " + seam.name() + (seam.isMirrored() ? " seam" : " seams");
-    StringBuilder text = new StringBuilder("Right sides together: ");
-    text.append(names(seam.first()));
-    if (!seam.isMirrored()) {
-      text.append(" to ").append(names(seam.second()));
+  private int rank(SeamTask task) {
+    if (headOpening().stream().anyMatch(head -> meets(head, task))) {
+      return CLOSES_HEAD;
     }
-    Finish finish = pattern.edge(seam.first().get(0)).finish();
-    text.append(". ").append(capital(finish.describe())).append(".");
-    if (seam.ease().isPositive()) {
-      text.append(" Ease the longer edge in evenly.");
+    return task.isChain() ? CHAIN : SEAM;
+  }
+
+  private List<Opening> headOpening() {
+    return plan.sewn().openings().stream()
+        .filter(opening -> opening.name().equals(plan.headOpening()))
+        .toList();
+  }
+
+  /** Of the seams that close a banded opening for the head, the last one waits for the band. */
+  private boolean closesHeadLast(SeamTask task) {
+    List<Opening> banded = headOpening().stream().filter(this::isBanded).toList();
+    if (banded.isEmpty() || task.isCentre()) {
+      return false;
     }
-    if (seam.name().contains("shoulder")) {
-      text.append(" Sew a tape or clear elastic of the pattern's length into it, so that it does")
-          .append(" not stretch.");
+    List<SeamTask> closing =
+        seams.values().stream().filter(other -> meets(banded.get(0), other)).toList();
+    return closing.get(closing.size() - 1).equals(task);
+  }
+
+  private boolean isBanded(Opening opening) {
+    return plan.strips().stream().anyMatch(strip -> strip.opening().equals(opening));
+  }
+
+  private boolean meets(Opening opening, SeamTask task) {
+    Set<EdgeRef> edges =
+        opening.parts().stream().map(OpeningPart::edge).collect(Collectors.toSet());
+    return plan.sewn().junctions().stream()
+        .filter(junction -> junction.openEdges().stream().anyMatch(edges::contains))
+        .anyMatch(junction -> task.names().stream().anyMatch(junction.ending()::contains));
+  }
+
+  /** One task for openings that are named alike, such as the two armholes. */
+  private void addFinishes() {
+    Map<String, List<Opening>> alike = new LinkedHashMap<>();
+    for (Opening opening : plan.sewn().openings()) {
+      if (!(opening.finish() instanceof RawEdge)) {
+        alike.computeIfAbsent(Machines.bare(opening.name()), n -> new ArrayList<>()).add(opening);
+      }
     }
-    return Step.of(title, text.toString());
+    alike.forEach(
+        (name, openings) -> {
+          List<Strip> strips =
+              plan.strips().stream().filter(strip -> openings.contains(strip.opening())).toList();
+          FinishTask task = new FinishTask(name, openings, strips);
+          finishes.put(task.id(), task);
+          graph.add(task.id(), rank(task));
+        });
   }
 
-  private static String names(List<EdgeRef> edges) {
-    return edges.stream().map(EdgeRef::toString).collect(Collectors.joining(" and "));
+  private int rank(FinishTask task) {
+    if (task.openings().stream().anyMatch(headOpening()::contains)) {
+      return HEAD_FINISH;
+    }
+    return task.strips().isEmpty() ? HEM : BAND;
   }
 
-  private static Step tryOn(List<Seam> open) {
-    String baste =
-        open.isEmpty()
-            ? ""
-            : "Baste the "
-                + open.stream().map(Seam::name).collect(Collectors.joining(" and "))
-                + (open.size() == 1 && open.get(0).isMirrored() ? " seam" : " seams")
-                + " with long stitches. ";
-    return Step.of(
-        "Try it on",
-        baste
-            + "Try the garment on before any band or hem is sewn. If an edge has to change, change"
-            + " the pattern and draft again: the strips change with it. Do not pull a band tighter"
-            + " to hide a wide neck.");
+  /** A seam that crosses the end of another one comes after it; so does one in the centre. */
+  private void crossings() {
+    for (Junction junction : plan.sewn().junctions()) {
+      for (SeamTask ending : tasks(junction.ending())) {
+        tasks(junction.crossing()).forEach(crossing -> graph.need(crossing.id(), ending.id()));
+      }
+    }
+    for (Junction junction : plan.sewn().junctions()) {
+      if (junction.openEdges().isEmpty()) {
+        List<SeamTask> meeting = tasks(junction.ending());
+        for (SeamTask first : meeting) {
+          for (SeamTask then : meeting) {
+            if (first.turn() < then.turn()) {
+              graph.need(then.id(), first.id());
+            }
+          }
+        }
+      }
+    }
   }
 
-  /** One step for openings that are named alike, such as the two armholes. */
-  private List<Step> finishes(Stream<Opening> finished) {
-    Map<String, List<Opening>> alike =
-        finished
-            .filter(opening -> !(opening.finish() instanceof RawEdge))
-            .collect(
-                Collectors.groupingBy(
-                    opening -> opening.name().replaceAll(" \\((left|right)\\)$", ""),
-                    LinkedHashMap::new,
-                    Collectors.toList()));
-    List<Step> steps = new ArrayList<>();
-    alike.forEach((name, group) -> steps.add(finish(name, group)));
-    return steps;
+  private List<SeamTask> tasks(Collection<String> seamNames) {
+    return seams.values().stream()
+        .filter(task -> task.names().stream().anyMatch(seamNames::contains))
+        .toList();
   }
 
-  private Step finish(String name, List<Opening> alike) {
-    List<Strip> theirs =
-        alike.stream()
-            .filter(opening -> strips.containsKey(opening.name()))
-            .map(opening -> strips.get(opening.name()))
+  /** An opening is finished when its seams are sewn; flat, when all but the last are. */
+  private void closings() {
+    for (FinishTask finish : List.copyOf(finishes.values())) {
+      List<SeamTask> closing = closing(finish);
+      SeamTask last = openSeam(finish, closing);
+      for (SeamTask seam : closing) {
+        if (seam.equals(last) && graph.canNeed(seam.id(), finish.id())) {
+          graph.need(seam.id(), finish.id());
+          finishes.put(finish.id(), finish.before(seam));
+        } else {
+          graph.need(finish.id(), seam.id());
+        }
+      }
+    }
+  }
+
+  private List<SeamTask> closing(FinishTask finish) {
+    return seams.values().stream()
+        .filter(seam -> finish.openings().stream().anyMatch(opening -> meets(opening, seam)))
+        .sorted(Comparator.comparingInt(this::rank))
+        .toList();
+  }
+
+  /**
+   * The one place where an opening that is finished flat is still open; null if it is finished in
+   * the round, as it must be where its last seam meets it twice.
+   */
+  private @Nullable SeamTask openSeam(FinishTask finish, List<SeamTask> closing) {
+    if (construction != Construction.FLAT || closing.isEmpty()) {
+      return null;
+    }
+    boolean flatHem = finish.strips().isEmpty() && closing.size() > 1;
+    SeamTask last = closing.get(closing.size() - 1);
+    boolean onBothSides = finish.isAllRound() && !last.isOneSide() && !last.isCentre();
+    boolean several = last.seams().size() > 1;
+    return flatHem || onBothSides || several ? null : last;
+  }
+
+  /** Tried on when what closes the neck is sewn and the rest is basted, before any finish. */
+  private void fitting() {
+    List<String> closing =
+        seams.values().stream()
+            .filter(task -> rank(task) == CLOSES_HEAD)
+            .map(SeamTask::id)
             .toList();
-    return theirs.isEmpty()
-        ? FinishSteps.plain(name, alike.get(0).finish())
-        : FinishSteps.strip(name, theirs);
+    Collection<String> before = closing.isEmpty() ? seams.keySet() : closing;
+    finishes.keySet().forEach(finish -> graph.need(finish, TRY_ON));
+    before.forEach(seam -> graph.need(TRY_ON, seam));
   }
 
-  static String capital(String sentence) {
-    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+  private void hemsLast() {
+    for (FinishTask hem : finishes.values()) {
+      if (hem.strips().isEmpty() && rank(hem) == HEM && !hem.isFlat()) {
+        finishes.values().stream()
+            .filter(other -> !other.strips().isEmpty())
+            .forEach(band -> graph.need(hem.id(), band.id()));
+        seams.keySet().forEach(seam -> graph.need(hem.id(), seam));
+      }
+    }
+  }
+
+  private List<Step> inWords(List<String> order) {
+    List<Step> steps = new ArrayList<>();
+    Set<String> done = new LinkedHashSet<>();
+    for (String id : order) {
+      SeamTask seam = seams.get(id);
+      FinishTask finish = finishes.get(id);
+      if (seam != null) {
+        steps.add(SeamSteps.sew(seam, plan));
+      } else if (finish != null) {
+        steps.add(FinishSteps.of(finish));
+      } else {
+        steps.add(
+            SeamSteps.tryOn(
+                seams.values().stream().filter(task -> !done.contains(task.id())).toList()));
+      }
+      done.add(id);
+    }
+    return steps;
   }
 }

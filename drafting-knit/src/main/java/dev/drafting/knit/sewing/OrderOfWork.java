@@ -1,8 +1,5 @@
 package dev.drafting.knit.sewing;
 
-import dev.drafting.core.assembly.Opening;
-import dev.drafting.core.pattern.Pattern;
-import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.fabric.Fabric;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -24,21 +21,16 @@ public final class OrderOfWork {
   /**
    * The order of work.
    *
-   * @param pattern the pieces and the seams between them
-   * @param openings the openings that are left when all seams are sewn
-   * @param strips the strips that go round openings
+   * @param plan how the garment is sewn
    * @param fabrics everything that is cut from
-   * @param headOpening the name of the opening for the head, such as "neck"; need not exist
+   * @param construction whether bands are sewn as loops or flat
    * @return the steps, numbered from 1
    */
   public static List<Step> of(
-      Pattern pattern,
-      List<Opening> openings,
-      List<Strip> strips,
-      Collection<Fabric> fabrics,
-      String headOpening) {
-    List<Step> steps = new ArrayList<>(Preparation.steps(pattern, strips, fabrics));
-    steps.addAll(Making.steps(pattern, openings, strips, headOpening));
+      SewingPlan plan, Collection<Fabric> fabrics, Construction construction) {
+    List<Step> steps =
+        new ArrayList<>(Preparation.steps(plan.sewn().pattern(), plan.strips(), fabrics));
+    steps.addAll(new Making(plan, construction).steps());
     steps.add(
         Step.of(
                 "Press and measure",

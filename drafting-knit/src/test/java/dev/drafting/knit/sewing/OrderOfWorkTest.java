@@ -3,15 +3,11 @@ package dev.drafting.knit.sewing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.drafting.core.assembly.Assembly;
-import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.RawEdge;
+import dev.drafting.knit.Draft;
 import dev.drafting.knit.Vest;
-import dev.drafting.knit.band.BandFinish;
 import dev.drafting.knit.band.FoldedBand;
-import dev.drafting.knit.band.Strip;
-import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
 import dev.drafting.knit.hem.TurnedHem;
@@ -24,15 +20,11 @@ class OrderOfWorkTest {
   private static final Fabric RIB = Fabric.of("white rib", Structure.RIB, 0.80);
 
   private static List<Step> steps(Vest vest) {
-    List<Opening> openings = Assembly.of(vest.pattern()).openings();
-    List<Strip> strips =
-        openings.stream()
-            .filter(opening -> opening.finish() instanceof BandFinish)
-            .map(
-                opening ->
-                    Strip.of(opening, (BandFinish) opening.finish(), RIB, StripRule.recommended()))
-            .toList();
-    return OrderOfWork.of(vest.pattern(), openings, strips, List.of(JERSEY, RIB), "neck");
+    return draft(vest).orderOfWork();
+  }
+
+  private static Draft draft(Vest vest) {
+    return Draft.of(vest.pattern()).withFabric("body", JERSEY).withFabric("rib", RIB);
   }
 
   private static List<String> titles(Vest vest) {

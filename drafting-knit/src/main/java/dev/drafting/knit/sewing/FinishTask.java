@@ -1,0 +1,41 @@
+package dev.drafting.knit.sewing;
+
+import dev.drafting.core.assembly.Opening;
+import dev.drafting.core.assembly.OpeningPart;
+import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.knit.band.Strip;
+import java.util.List;
+
+/** Openings that are named alike and finished in one go, and the seam that is still open then. */
+record FinishTask(String name, List<Opening> openings, List<Strip> strips, String openSeam) {
+
+  FinishTask(String name, List<Opening> openings, List<Strip> strips) {
+    this(name, openings, strips, "");
+  }
+
+  /** The same finish sewn flat, while a seam is open that will run through it. */
+  FinishTask before(SeamTask seam) {
+    return new FinishTask(name, openings, strips, seam.title());
+  }
+
+  String id() {
+    return "finish " + name;
+  }
+
+  boolean isFlat() {
+    return !openSeam.isEmpty();
+  }
+
+  /** Whether the loop runs over both halves of the garment, so that it meets its seams twice. */
+  boolean isAllRound() {
+    return openings.get(0).parts().stream().map(OpeningPart::mirrored).distinct().count() > 1;
+  }
+
+  List<EdgeRef> edges() {
+    return openings.stream()
+        .flatMap(opening -> opening.parts().stream())
+        .map(OpeningPart::edge)
+        .distinct()
+        .toList();
+  }
+}

@@ -1,0 +1,87 @@
+package dev.drafting.knit.sewing;
+
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Finish;
+import dev.drafting.core.pattern.Seam;
+import dev.drafting.knit.wording.Wording;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** How seams are sewn, in words. */
+final class SeamSteps {
+  private SeamSteps() {}
+
+  static Step sew(SeamTask task, SewingPlan plan) {
+    boolean one = task.isOneSide() || (task.isCentre() && task.seams().size() == 1);
+    String noun = one ? "seam" : "seams";
+    String title = "Sew the " + task.title() + " " + noun;
+    String text =
+        task.seams().stream().map(seam -> sew(seam, plan)).collect(Collectors.joining(" "));
+    if (task.isOneSide()) {
+      title += ", " + task.side();
+    }
+    if (task.seams().size() > 1) {
+      text += " Sew both in one pass.";
+    }
+    return Step.of(title, text).making(task.names()).showing(task.edges());
+  }
+
+  private static String sew(Seam seam, SewingPlan plan) {
+    StringBuilder text = new StringBuilder("Right sides together: ");
+    text.append(names(seam.first()));
+    text.append(seam.isMirrored() ? " right to left" : " to " + names(seam.second()));
+    SewnLine line = plan.line(seam.name());
+    Finish finish = plan.sewn().pattern().edge(seam.first().get(0)).finish();
+    text.append(". ").append(capital(finish.describe()));
+    text.append(", sewn in ").append(line.stitch().type().plainName()).append(".");
+    if (!seam.ease().isZero()) {
+      text.append(ease(seam));
+    }
+    if (line.isStabilised()) {
+      text.append(" Sew a tape or clear elastic of ")
+          .append(Wording.amount(line.length()))
+          .append(", the pattern's length, into it, so that it does not stretch.");
+    }
+    return text.append(pressing(seam)).toString();
+  }
+
+  private static String ease(Seam seam) {
+    Length ease = seam.ease();
+    List<EdgeRef> longer = ease.isPositive() ? seam.first() : seam.second();
+    return " Ease in " + Wording.fine(ease.abs()) + " evenly on the side of " + names(longer) + ".";
+  }
+
+  /** Towards the piece that the maker names second, which is the back or the sleeve. */
+  private static String pressing(Seam seam) {
+    String from = seam.first().get(0).piece();
+    String to = seam.second().get(0).piece();
+    return from.equals(to)
+        ? " Press the allowances to one side."
+        : " Press the allowances towards the " + to + ".";
+  }
+
+  private static String names(List<EdgeRef> edges) {
+    return edges.stream().map(EdgeRef::toString).collect(Collectors.joining(" and "));
+  }
+
+  static Step tryOn(List<SeamTask> open) {
+    String baste =
+        open.isEmpty()
+            ? ""
+            : "Baste the "
+                + open.stream().map(SeamTask::title).distinct().collect(Collectors.joining(" and "))
+                + (open.size() == 1 && open.get(0).isCentre() ? " seam" : " seams")
+                + " with long stitches. ";
+    return Step.of(
+        "Try it on",
+        baste
+            + "Try the garment on before any band or hem is sewn. If an edge has to change, change"
+            + " the pattern and draft again: the strips change with it. Do not pull a band tighter"
+            + " to hide a wide neck.");
+  }
+
+  static String capital(String sentence) {
+    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+  }
+}

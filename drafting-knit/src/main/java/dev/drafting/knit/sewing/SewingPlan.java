@@ -1,0 +1,173 @@
+package dev.drafting.knit.sewing;
+
+import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.finding.Finding;
+import dev.drafting.core.measure.Length;
+import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.fabric.Fabric;
+import java.io.Serializable;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * How a garment is sewn on the machines at hand: every line with its stitch, the tapes that keep
+ * seams from stretching, the thread by colour, and what the machines cannot do well.
+ *
+ * <p>A shoulder seam, one that runs across from the opening for the head, gets a tape by itself;
+ * the maker may name more.
+ *
+ * @since 0.1
+ */
+public final class SewingPlan implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Assembly sewn;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<Strip> strips;
+
+  private final Machines machines;
+  private final String headOpening;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<SewnLine> lines;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<Finding> findings;
+
+  private SewingPlan(
+      Assembly sewn,
+      List<Strip> strips,
+      Machines machines,
+      String headOpening,
+      List<SewnLine> lines,
+      List<Finding> findings) {
+    this.sewn = sewn;
+    this.strips = strips;
+    this.machines = machines;
+    this.headOpening = headOpening;
+    this.lines = lines;
+    this.findings = findings;
+  }
+
+  /**
+   * The plan for a garment.
+   *
+   * @param sewn the garment
+   * @param strips the strips that go round its openings
+   * @param fabrics the fabric for every cloth of the pattern
+   * @param machines what the maker has
+   * @param headOpening the name of the opening for the head; need not exist
+   * @param taped names of more seams that must not stretch
+   * @return the plan
+   * @throws DraftingException if a taped seam is not in the pattern
+   */
+  public static SewingPlan of(
+      Assembly sewn,
+      List<Strip> strips,
+      Function<String, Fabric> fabrics,
+      Machines machines,
+      String headOpening,
+      Collection<String> taped) {
+    Set<String> keptShort = KeptShort.seams(sewn, headOpening, taped);
+    SewnLines reader = new SewnLines(sewn.pattern(), fabrics, machines);
+    List<SewnLine> lines =
+        reader.lines(sewn.openings(), strips).stream()
+            .map(line -> keptShort.contains(line.name()) ? line.withTape() : line)
+            .toList();
+    List<Finding> findings = new MachineFindings(machines).of(lines, sewn.openings());
+    return new SewingPlan(sewn, List.copyOf(strips), machines, headOpening, lines, findings);
+  }
+
+  /**
+   * The machines that it was made for.
+   *
+   * @return as given
+   */
+  public Machines machines() {
+    return machines;
+  }
+
+  Assembly sewn() {
+    return sewn;
+  }
+
+  List<Strip> strips() {
+    return strips;
+  }
+
+  String headOpening() {
+    return headOpening;
+  }
+
+  /** The line of a seam, a strip or a hem that is known to be there. */
+  SewnLine line(String name) {
+    return lines.stream().filter(line -> line.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  /**
+   * Every line that is sewn: the seams, the strips with their topstitching, the hems.
+   *
+   * @return an unmodifiable list in the order of the pattern
+   */
+  public List<SewnLine> lines() {
+    return lines;
+  }
+
+  /**
+   * The tapes that are cut.
+   *
+   * @return an unmodifiable list
+   */
+  public List<SeamTape> tapes() {
+    return lines.stream().filter(SewnLine::isStabilised).map(SeamTape::of).toList();
+  }
+
+  /**
+   * The thread for each colour, that is for each fabric, rounded up to 10 m.
+   *
+   * @return an unmodifiable map from the name of the fabric to the length of thread
+   */
+  public Map<String, Length> thread() {
+    Map<String, Length> thread = new LinkedHashMap<>();
+    lines.forEach(line -> thread.merge(line.cloth(), line.thread(), Length::plus));
+    thread.replaceAll((cloth, length) -> Length.mm(10_000 * Math.ceil(length.toMm() / 10_000)));
+    return Collections.unmodifiableMap(thread);
+  }
+
+  /**
+   * What these machines cannot do well on these fabrics.
+   *
+   * @return an unmodifiable list in the order of the lines
+   */
+  public List<Finding> findings() {
+    return findings;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SewingPlan
+        && ((SewingPlan) other).sewn.equals(sewn)
+        && ((SewingPlan) other).strips.equals(strips)
+        && ((SewingPlan) other).machines.equals(machines)
+        && ((SewingPlan) other).headOpening.equals(headOpening)
+        && ((SewingPlan) other).lines.equals(lines);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(sewn, strips, machines, headOpening, lines);
+  }
+
+  @Override
+  public String toString() {
+    return lines.size() + " lines to sew, " + machines;
+  }
+}

@@ -1,0 +1,203 @@
+package dev.drafting.knit.sewing;
+
+import dev.drafting.core.finding.Place;
+import dev.drafting.core.measure.Length;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * A line that is sewn: a seam, a strip's seam, a row of topstitching or a hem, with its stitch, the
+ * class of the seam, and the thread it takes.
+ *
+ * @since 0.1
+ */
+public final class SewnLine implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** What the thread-estimating note adds at each end of a seam: 2 to 3 cm. */
+  private static final Length TAIL = Length.cm(2.5);
+
+  /** What is sewn away on scraps and cut off: 10 to 15 % (trade articles). */
+  private static final double WASTE = 0.15;
+
+  /** For stitches that the table does not have: two layers of T-shirt cloth. */
+  private static final Length THICKNESS = Length.mm(1);
+
+  private final String name;
+  private final Place place;
+  private final Stitch stitch;
+  private final SeamClass seamClass;
+  private final Length length;
+  private final int times;
+  private final String cloth;
+  private final double stretchOfCloth;
+  private final boolean stabilised;
+
+  private SewnLine(
+      String name,
+      Place place,
+      Stitch stitch,
+      SeamClass seamClass,
+      Length length,
+      int times,
+      String cloth,
+      double stretchOfCloth,
+      boolean stabilised) {
+    this.name = name;
+    this.place = place;
+    this.stitch = stitch;
+    this.seamClass = seamClass;
+    this.length = length;
+    this.times = times;
+    this.cloth = cloth;
+    this.stretchOfCloth = stretchOfCloth;
+    this.stabilised = stabilised;
+  }
+
+  static SewnLine of(
+      String name,
+      Place place,
+      Stitch stitch,
+      SeamClass seamClass,
+      Length length,
+      int times,
+      String cloth,
+      double stretchOfCloth) {
+    return new SewnLine(
+        name, place, stitch, seamClass, length, times, cloth, stretchOfCloth, false);
+  }
+
+  SewnLine withTape() {
+    return new SewnLine(name, place, stitch, seamClass, length, times, cloth, stretchOfCloth, true);
+  }
+
+  /**
+   * What is sewn.
+   *
+   * @return the name of a seam, a strip or an opening, with "topstitching" for a row of it
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * Where it is.
+   *
+   * @return a seam, a strip or an opening
+   */
+  public Place place() {
+    return place;
+  }
+
+  /**
+   * How the machine is set.
+   *
+   * @return type, length and width
+   */
+  public Stitch stitch() {
+    return stitch;
+  }
+
+  /**
+   * How the cloth lies together.
+   *
+   * @return the class of ISO 4916
+   */
+  public SeamClass seamClass() {
+    return seamClass;
+  }
+
+  /**
+   * How long the line is.
+   *
+   * @return the length of one
+   */
+  public Length length() {
+    return length;
+  }
+
+  /**
+   * How often it is sewn.
+   *
+   * @return 1, or 2 for a line on the right and on the left
+   */
+  public int times() {
+    return times;
+  }
+
+  /**
+   * The name of the fabric whose colour the thread takes.
+   *
+   * @return such as "white jersey"
+   */
+  public String cloth() {
+    return cloth;
+  }
+
+  /**
+   * How far the cloth gives along the line.
+   *
+   * @return a share, 0.3 for 30 %
+   */
+  public double stretchOfCloth() {
+    return stretchOfCloth;
+  }
+
+  /**
+   * Tells whether a tape is sewn in so that the seam does not stretch.
+   *
+   * @return true for shoulder seams and those that the maker chose
+   */
+  public boolean isStabilised() {
+    return stabilised;
+  }
+
+  /**
+   * Tells whether the seam gives at least as much as the cloth that it joins, as ASTM D6193 asks
+   * (4.2.2: slightly more).
+   *
+   * @return true also for a seam that must not stretch
+   */
+  public boolean givesEnough() {
+    return stabilised || stitch.type().stretch() >= stretchOfCloth - 1e-9;
+  }
+
+  /**
+   * The thread for all of it, with a tail of 2.5 cm for each thread at each end and 15 % waste.
+   *
+   * @return the length of thread
+   */
+  public Length thread() {
+    StitchType type = stitch.type();
+    double perMetre =
+        type.threadPerMetre()
+            .orElseGet(
+                () -> type.threadPerMetre(THICKNESS, stitch.width(), stitch.length()).orElse(0));
+    Length tails = TAIL.times(2.0 * type.threads());
+    return length.times(perMetre).plus(tails).times(times * (1 + WASTE));
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SewnLine
+        && ((SewnLine) other).name.equals(name)
+        && ((SewnLine) other).place.equals(place)
+        && ((SewnLine) other).stitch.equals(stitch)
+        && ((SewnLine) other).seamClass == seamClass
+        && ((SewnLine) other).length.equals(length)
+        && ((SewnLine) other).times == times
+        && ((SewnLine) other).cloth.equals(cloth)
+        && ((SewnLine) other).stretchOfCloth == stretchOfCloth
+        && ((SewnLine) other).stabilised == stabilised;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, stitch, seamClass, length, times, cloth, stretchOfCloth, stabilised);
+  }
+
+  @Override
+  public String toString() {
+    return name + ": " + stitch + ", seam " + seamClass;
+  }
+}
