@@ -10,6 +10,7 @@ import dev.drafting.core.finding.Finding;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.band.BandFinish;
 import dev.drafting.knit.band.HeadOpening;
+import dev.drafting.knit.band.SewnResult;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
@@ -70,8 +71,7 @@ public final class Draft implements Serializable {
 
   private final Wearer wearer;
 
-  @SuppressWarnings("serial")
-  private final Map<String, StripRule> rules;
+  private final StripChoices choices;
 
   private final Plan plan;
   private final Derived derived = new Derived();
@@ -101,14 +101,14 @@ public final class Draft implements Serializable {
       Plan plan,
       Map<String, Fabric> fabrics,
       Wearer wearer,
-      Map<String, StripRule> rules) {
+      StripChoices choices) {
     this.name = name;
     this.pattern = pattern;
     this.assembly = assembly;
     this.plan = plan;
     this.fabrics = fabrics;
     this.wearer = wearer;
-    this.rules = rules;
+    this.choices = choices;
   }
 
   /**
@@ -120,7 +120,13 @@ public final class Draft implements Serializable {
    */
   public static Draft of(Pattern pattern) {
     return new Draft(
-        pattern.name(), pattern, Assembly.of(pattern), new Plan(), Map.of(), Wearer.of(), Map.of());
+        pattern.name(),
+        pattern,
+        Assembly.of(pattern),
+        new Plan(),
+        Map.of(),
+        Wearer.of(),
+        StripChoices.NONE);
   }
 
   /**
@@ -134,7 +140,7 @@ public final class Draft implements Serializable {
     if (newName.isBlank()) {
       throw DraftingException.of("a draft has no name").accepted("a name that is not blank");
     }
-    return new Draft(newName, pattern, assembly, plan, fabrics, wearer, rules);
+    return new Draft(newName, pattern, assembly, plan, fabrics, wearer, choices);
   }
 
   /**
@@ -145,7 +151,7 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withFabric(String cloth, Fabric fabric) {
-    return new Draft(name, pattern, assembly, plan, with(fabrics, cloth, fabric), wearer, rules);
+    return new Draft(name, pattern, assembly, plan, with(fabrics, cloth, fabric), wearer, choices);
   }
 
   /**
@@ -156,7 +162,13 @@ public final class Draft implements Serializable {
    */
   public Draft withWearer(Wearer newWearer) {
     return new Draft(
-        name, pattern, assembly, plan, fabrics, Objects.requireNonNull(newWearer, "wearer"), rules);
+        name,
+        pattern,
+        assembly,
+        plan,
+        fabrics,
+        Objects.requireNonNull(newWearer, "wearer"),
+        choices);
   }
 
   /**
@@ -165,20 +177,48 @@ public final class Draft implements Serializable {
    * @param opening the opening's name; "armhole" means "armhole (left)" and "armhole (right)" both
    * @param rule how long its strip is made; recommended unless set
    * @return the draft
-   * @throws DraftingException if there is no such opening
+   * @throws DraftingException if there is no such opening, or no such place for the join on it
    */
   public Draft withStripRule(String opening, StripRule rule) {
-    if (openings().stream().noneMatch(known -> isNamed(known, opening))) {
+    if (openings().stream().noneMatch(known -> StripChoices.isNamed(known, opening))) {
       throw DraftingException.of("there is no such opening")
           .at(name)
           .value(opening)
           .accepted(String.join(", ", openings().stream().map(Opening::name).toList()));
     }
-    return new Draft(name, pattern, assembly, plan, fabrics, wearer, with(rules, opening, rule));
+    openings().stream()
+        .filter(known -> StripChoices.isNamed(known, opening))
+        .forEach(rule::requireJoinOn);
+    return new Draft(name, pattern, assembly, plan, fabrics, wearer, choices.with(opening, rule));
   }
 
-  private static boolean isNamed(Opening opening, String name) {
-    return opening.name().equals(name) || opening.name().startsWith(name + " (");
+  /**
+   * The same draft with what a sewn strip has taught about its fabric.
+   *
+   * @param result what was seen; see there how far it moves the tension of the fabric
+   * @return the draft, in which {@link #fabric} knows better
+   */
+  public Draft withSewnResult(SewnResult result) {
+    return new Draft(name, pattern, assembly, plan, fabrics, wearer, choices.with(result));
+  }
+
+  /**
+   * The same draft without a result that was recorded.
+   *
+   * @param result what is to be forgotten, every time that it was recorded
+   * @return the draft
+   */
+  public Draft withoutSewnResult(SewnResult result) {
+    return new Draft(name, pattern, assembly, plan, fabrics, wearer, choices.without(result));
+  }
+
+  /**
+   * What sewn strips have taught.
+   *
+   * @return an unmodifiable list in the order of recording
+   */
+  public List<SewnResult> sewnResults() {
+    return choices.results();
   }
 
   private static <T> Map<String, T> with(Map<String, T> map, String key, T value) {
@@ -227,7 +267,7 @@ public final class Draft implements Serializable {
    * The fabric for a cloth.
    *
    * @param cloth the part that the cloth plays in the pattern, such as "body" or "rib"
-   * @return what it is cut from
+   * @return what it is cut from, with the tension that sewn results have taught
    * @throws DraftingException if no fabric was given for it
    */
   public Fabric fabric(String cloth) {
@@ -240,7 +280,7 @@ public final class Draft implements Serializable {
                   ? "a fabric for each of " + String.join(", ", cloths())
                   : "a fabric for it beside those for " + String.join(", ", fabrics.keySet()));
     }
-    return fabric;
+    return choices.taught(fabric);
   }
 
   /** The cloths that pieces and strips are cut from, in the order of the pattern. */
@@ -285,20 +325,9 @@ public final class Draft implements Serializable {
 
   private Optional<Strip> strip(Opening opening) {
     if (opening.finish() instanceof BandFinish band) {
-      return Optional.of(Strip.of(opening, band, fabric(band.cloth()), rule(opening)));
+      return Optional.of(Strip.of(opening, band, fabric(band.cloth()), choices.rule(opening)));
     }
     return Optional.empty();
-  }
-
-  private StripRule rule(Opening opening) {
-    StripRule own = rules.get(opening.name());
-    return own != null
-        ? own
-        : rules.entrySet().stream()
-            .filter(entry -> isNamed(opening, entry.getKey()))
-            .map(Map.Entry::getValue)
-            .findFirst()
-            .orElse(StripRule.recommended());
   }
 
   /**
@@ -355,7 +384,7 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * Everything that is cut: the pieces, then the strips.
+   * Everything that is cut: the pieces, then the strips, then elastic.
    *
    * @return an unmodifiable list
    * @throws DraftingException if a strip's cloth has no fabric
@@ -371,6 +400,7 @@ public final class Draft implements Serializable {
               strip.cutWidth(),
               "length along the greatest stretch, " + strip.fit().grain().plainName()));
     }
+    openings().forEach(opening -> Elastics.cutItem(opening).ifPresent(items::add));
     return List.copyOf(items);
   }
 
@@ -454,12 +484,12 @@ public final class Draft implements Serializable {
         && ((Draft) other).pattern.equals(pattern)
         && ((Draft) other).fabrics.equals(fabrics)
         && ((Draft) other).wearer.equals(wearer)
-        && ((Draft) other).rules.equals(rules);
+        && ((Draft) other).choices.equals(choices);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, pattern, fabrics, wearer, rules);
+    return Objects.hash(name, pattern, fabrics, wearer, choices);
   }
 
   @Override

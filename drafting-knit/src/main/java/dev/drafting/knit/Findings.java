@@ -3,6 +3,8 @@ package dev.drafting.knit;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.pattern.Pattern;
+import dev.drafting.knit.band.Casing;
+import dev.drafting.knit.band.CasingCheck;
 import dev.drafting.knit.fabric.Ease;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.hem.HemCheck;
@@ -29,6 +31,9 @@ final class Findings {
     for (Opening opening : openings) {
       if (opening.finish() instanceof TurnedHem hem) {
         findings.addAll(HemCheck.findings(opening, hem));
+      }
+      if (opening.finish() instanceof Casing casing) {
+        findings.addAll(CasingCheck.findings(opening, casing));
       }
     }
     return findings;

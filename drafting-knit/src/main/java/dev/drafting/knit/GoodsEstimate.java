@@ -67,6 +67,7 @@ final class GoodsEstimate {
     strips.forEach(estimate::add);
     List<Goods> goods = new ArrayList<>();
     estimate.lays.forEach((fabric, pieces) -> goods.add(cloth(fabric, pieces)));
+    goods.addAll(Elastics.goods(openings));
     goods.add(thread(pattern, openings, strips));
     return List.copyOf(goods);
   }

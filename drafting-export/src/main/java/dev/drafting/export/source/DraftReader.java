@@ -4,8 +4,10 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.Wearer;
+import dev.drafting.knit.band.SewnResult;
 import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -19,8 +21,13 @@ final class DraftReader {
   /** A draft for each make by its name, in the order of the file. */
   static Map<String, Draft> makes(
       Fields garment, Pattern pattern, Set<String> roles, Set<String> openings) {
-    Draft base = base(garment, pattern, openings);
     Map<String, Fabric> fabrics = FabricReader.fabrics(garment.get("fabrics"));
+    Draft base = base(garment, pattern, openings);
+    List<SewnResult> sewn =
+        garment.or("sewn", List.of(), list -> StripReader.results(list, fabrics));
+    for (SewnResult result : sewn) {
+      base = base.withSewnResult(result);
+    }
     Unique<Draft> makes = new Unique<>("make");
     for (Entry entry : garment.get("makes").list(1, MOST_MAKES)) {
       Fields fields = entry.fields("name", "cloths");
@@ -35,16 +42,16 @@ final class DraftReader {
     Wearer wearer = garment.or("wearer", Wearer.of(), DraftReader::wearer);
     Map<String, StripRule> rules =
         garment.or("strips", Map.of(), list -> StripReader.rules(list, openings));
-    return garment
-        .object()
-        .placed(
-            () -> {
-              Draft base = Draft.of(pattern).withWearer(wearer);
-              for (Map.Entry<String, StripRule> rule : rules.entrySet()) {
-                base = base.withStripRule(rule.getKey(), rule.getValue());
-              }
-              return base;
-            });
+    Draft base = garment.object().placed(() -> Draft.of(pattern)).withWearer(wearer);
+    return rules.isEmpty() ? base : garment.get("strips").placed(() -> withRules(base, rules));
+  }
+
+  private static Draft withRules(Draft base, Map<String, StripRule> rules) {
+    Draft ruled = base;
+    for (Map.Entry<String, StripRule> rule : rules.entrySet()) {
+      ruled = ruled.withStripRule(rule.getKey(), rule.getValue());
+    }
+    return ruled;
   }
 
   private static Draft make(

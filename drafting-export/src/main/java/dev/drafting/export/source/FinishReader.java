@@ -5,8 +5,6 @@ import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.FacedEdge;
 import dev.drafting.core.pattern.Finish;
 import dev.drafting.core.pattern.RawEdge;
-import dev.drafting.knit.band.FoldedBand;
-import dev.drafting.knit.band.WrappedBinding;
 import dev.drafting.knit.hem.TurnedHem;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,9 +21,7 @@ final class FinishReader {
   private FinishReader() {}
 
   private static Map<String, Function<Entry, Finish>> finishes() {
-    Map<String, Function<Entry, Finish>> finishes = new LinkedHashMap<>();
-    finishes.put("folded band", FinishReader::foldedBand);
-    finishes.put("wrapped binding", FinishReader::wrappedBinding);
+    Map<String, Function<Entry, Finish>> finishes = new LinkedHashMap<>(BandReader.finishes());
     finishes.put("hem once", FinishReader::hemOnce);
     finishes.put("hem twice", FinishReader::hemTwice);
     finishes.put("faced", FinishReader::faced);
@@ -54,23 +50,6 @@ final class FinishReader {
     known[1] = "finish";
     System.arraycopy(own, 0, known, 2, own.length);
     return entry.fields(known);
-  }
-
-  private static Finish foldedBand(Entry entry) {
-    Fields fields = fields(entry, "showing", "allowance", "cloth");
-    Length showing = width(fields.get("showing"));
-    Length allowance = width(fields.get("allowance"));
-    FoldedBand band = entry.placed(() -> FoldedBand.of(showing, allowance));
-    return fields.change(band, "cloth", (b, e) -> b.withCloth(e.name()));
-  }
-
-  private static Finish wrappedBinding(Entry entry) {
-    Fields fields = fields(entry, "showing", "turn", "cloth");
-    Length showing = width(fields.get("showing"));
-    WrappedBinding binding = entry.placed(() -> WrappedBinding.of(showing));
-    binding =
-        fields.change(binding, "turn", (b, e) -> b.withTurnOfCloth(e.length(Length.ZERO, showing)));
-    return fields.change(binding, "cloth", (b, e) -> b.withCloth(e.name()));
   }
 
   private static Finish hemOnce(Entry entry) {

@@ -79,6 +79,7 @@ public final class GarmentFolder {
             "fabrics",
             "wearer",
             "strips",
+            "sewn",
             "makes");
     String name = fields.get("name").name();
     String about = fields.or("about", "", e -> e.text(LONGEST_ABOUT));

@@ -1,7 +1,12 @@
 package dev.drafting.export.source;
 
 import dev.drafting.core.measure.Length;
+import dev.drafting.knit.band.MarkSpacing;
+import dev.drafting.knit.band.Outcome;
+import dev.drafting.knit.band.SewnResult;
 import dev.drafting.knit.band.StripRule;
+import dev.drafting.knit.fabric.Fabric;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +21,8 @@ final class StripReader {
   private static final Length MOST_SHORTENING = Length.cm(100);
   private static final Length MOST_JOIN = Length.mm(50);
   private static final Map<String, Function<Entry, StripRule>> RULES = rules();
+  private static final Map<String, MarkSpacing> MARKS = marks();
+  private static final Map<String, Outcome> SEEN = seen();
 
   private StripReader() {}
 
@@ -38,22 +45,60 @@ final class StripReader {
       Fields fields = entry.anyFields();
       String opening = fields.get("opening").choice("opening", known);
       StripRule rule = fields.get("rule").choice("rule", RULES).apply(entry);
+      rule =
+          fields.change(
+              rule, "join", (r, e) -> r.withJoinAllowance(e.length(Length.ZERO, MOST_JOIN)));
+      rule = fields.change(rule, "joinAt", (r, e) -> r.withJoinAt(e.name()));
       rules.put(
           entry,
           opening,
-          fields.change(
-              rule, "join", (r, e) -> r.withJoinAllowance(e.length(Length.ZERO, MOST_JOIN))));
+          fields.change(rule, "marks", (r, e) -> r.withMarks(e.choice("way of marking", MARKS))));
     }
     return rules.all();
   }
 
+  private static Fields fields(Entry entry, String... own) {
+    List<String> known = new ArrayList<>(List.of("opening", "rule"));
+    known.addAll(List.of(own));
+    known.addAll(List.of("join", "joinAt", "marks"));
+    return entry.fields(known.toArray(String[]::new));
+  }
+
+  /** What sewn strips have taught about fabrics. */
+  static List<SewnResult> results(Entry list, Map<String, Fabric> fabrics) {
+    List<SewnResult> results = new ArrayList<>();
+    for (Entry entry : list.list(0, MOST_STRIPS)) {
+      Fields fields = entry.fields("fabric", "edge", "loop", "seen");
+      Fabric fabric = fields.get("fabric").choice("fabric", fabrics);
+      Length edge = fields.get("edge").length(SHORTEST, LONGEST);
+      Length loop = fields.get("loop").length(SHORTEST, LONGEST);
+      results.add(
+          SewnResult.of(fabric.name(), edge, loop, fields.get("seen").choice("outcome", SEEN)));
+    }
+    return results;
+  }
+
+  private static Map<String, MarkSpacing> marks() {
+    Map<String, MarkSpacing> marks = new LinkedHashMap<>();
+    marks.put("even", MarkSpacing.EVEN);
+    marks.put("more on curves", MarkSpacing.MORE_ON_CURVES);
+    return marks;
+  }
+
+  private static Map<String, Outcome> seen() {
+    Map<String, Outcome> seen = new LinkedHashMap<>();
+    for (Outcome outcome : List.of(Outcome.GAPES, Outcome.LIES_FLAT, Outcome.PUCKERS)) {
+      seen.put(outcome.plainName(), outcome);
+    }
+    return seen;
+  }
+
   private static StripRule recommended(Entry entry) {
-    entry.anyFields().require(List.of("opening", "rule", "join"));
-    return StripRule.recommended();
+    return fields(entry).object().placed(StripRule::recommended);
   }
 
   private static StripRule ratio(Entry entry) {
-    Fields fields = entry.fields("opening", "rule", "ratio", "join");
+    Fields fields = fields(entry, "ratio");
     return StripRule.ratio(fields.get("ratio").share(30, 150));
   }
 
@@ -70,6 +115,6 @@ final class StripReader {
   }
 
   private static Length length(Entry entry, Length least, Length most) {
-    return entry.fields("opening", "rule", "length", "join").get("length").length(least, most);
+    return fields(entry, "length").get("length").length(least, most);
   }
 }

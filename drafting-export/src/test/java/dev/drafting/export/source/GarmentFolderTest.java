@@ -198,11 +198,106 @@ class GarmentFolderTest {
     assertTrue(
         refused("\"shorter by\", \"length\": \"5 cm\"", "\"loop\", \"ratio\": \"50 %\"")
             .contains(
-                "the field is unknown. Found: ratio. Accepted: opening, rule, length, join."));
+                "the field is unknown. Found: ratio. Accepted: opening, rule, length, join,"
+                    + " joinAt, marks."));
     assertTrue(
         refused("\"opening\": \"upper\"", "\"opening\": \"waist\"")
             .contains("two of them have one name. Found: waist."));
     assertTrue(
         refused("\"turn\": \"2 mm\"", "\"turn\": \"7 mm\"").contains("the length is out of range"));
+  }
+
+  private Draft with(String from, String to) throws IOException {
+    assertTrue(DESCRIPTION.contains(from), from);
+    Files.writeString(folder.resolve("garment.json"), DESCRIPTION.replace(from, to));
+    return GarmentFolder.read(folder).make("plain");
+  }
+
+  private static String finish(Draft draft, String opening) {
+    return draft.openings().stream()
+        .filter(known -> known.name().startsWith(opening))
+        .map(known -> known.finish().settings().toString())
+        .findFirst()
+        .orElse("");
+  }
+
+  @Test
+  void stripsOfEveryKindAreRead() throws IOException {
+    String band = "\"finish\": \"folded band\", \"showing\": \"3 cm\",";
+    String cuff = "\"finish\": \"cuff\", \"readyEdged\": true, \"showing\": \"3 cm\",";
+    assertEquals(
+        "{showing=30 mm, allowance=7 mm, cloth=band, topstitch=, noun=cuff, intent=draws in,"
+            + " edge=ready}",
+        finish(with(band, cuff), "waist"));
+    String waist = "\"finish\": \"waist rib\", \"intent\": \"hugs\", \"showing\": \"3 cm\",";
+    assertTrue(finish(with(band, waist), "waist").contains("noun=waist rib, intent=hugs"));
+    String strip = "\"finish\": \"faced strip\", \"tuck\": \"5 mm\", \"depth\": \"3 cm\",";
+    assertEquals(
+        "{depth=30 mm, allowance=7 mm, tuck=5 mm, cloth=band, intent=hugs}",
+        finish(with(band, strip), "waist"));
+    String binding = "\"wrapped binding\", \"showing\": \"6 mm\"";
+    assertTrue(
+        finish(with(binding, binding + ", \"layers\": \"folded in half first\""), "upper")
+            .contains("layers=folded in half first"));
+    String hem = "\"finish\": \"hem twice\", \"turnIn\": \"9 mm\", \"depth\": \"2 cm\"";
+    String casing =
+        "\"finish\": \"casing\", \"turnIn\": \"9 mm\", \"depth\": \"2 cm\", \"elastic\": \"15 mm\","
+            + " \"girth\": \"70 cm\", \"shorter\": \"8 %\", \"overlap\": \"1 cm\"";
+    assertEquals(
+        "{depth=20 mm, turn-in=9 mm, elastic=15 mm, girth=700 mm, shortening=0.08, overlap=10 mm}",
+        finish(with(hem, casing), "hem"));
+  }
+
+  @Test
+  void marksJoinsAndSewnResultsAreRead() throws IOException {
+    String join = "\"join\": \"6 mm\"";
+    Draft draft =
+        with(join, join + ", \"joinAt\": \"centre front\", \"marks\": \"more on curves\"");
+    assertTrue(
+        draft.strips().stream()
+            .anyMatch(
+                strip ->
+                    strip
+                        .rule()
+                        .toString()
+                        .endsWith(" for the join at the centre front, stretched more on curves")));
+    String sewn =
+        "\"sewn\": [{\"fabric\": \"rib\", \"edge\": \"80 cm\", \"loop\": \"79 cm\", \"seen\":"
+            + " \"lies flat\"}], \"makes\"";
+    Draft taught = with("\"makes\"", sewn);
+    assertEquals(
+        List.of("Rib: a loop of 79 cm on a finished edge of 80 cm lies flat"),
+        taught.sewnResults().stream().map(Object::toString).toList());
+    assertEquals(0.0125, taught.fabric("rib").tension(), 1e-9);
+  }
+
+  @Test
+  void badStripsAreRefusedWithPlaceAndValue() throws IOException {
+    String join = "\"join\": \"6 mm\"";
+    assertEquals(
+        "garment.json, line 29, column 13, field strips: opening waist: the strip cannot be joined"
+            + " there: its opening has no such place. Found: elbow. Accepted: side, centre front,"
+            + " centre back.",
+        refused(join, join + ", \"joinAt\": \"elbow\""));
+    assertTrue(
+        refused(join, join + ", \"marks\": \"wide\"")
+            .contains(
+                "field strips 1 / marks: the way of marking is unknown. Found: wide. Accepted: even, more on"
+                    + " curves."));
+    String cloth = "\"cloth\": \"band\"";
+    assertTrue(
+        refused(cloth, cloth + ", \"intent\": \"waves\"")
+            .contains(
+                "/ intent: the intent is unknown. Found: waves. Accepted: lies flat, hugs, draws"
+                    + " in."));
+    assertTrue(
+        refused(cloth, cloth + ", \"readyEdged\": \"yes\"")
+            .contains("field finishes 1 / readyEdged"));
+    assertTrue(
+        refused("\"hem once\", \"depth\": \"1 cm\"", "\"casing\", \"depth\": \"2 mm\"")
+            .contains("the depth of the casing is out of range. Found: 2 mm."));
+    assertTrue(
+        refused("\"makes\"", "\"sewn\": [{\"fabric\": \"felt\"}], \"makes\"")
+            .contains("field sewn 1 / fabric: the fabric is unknown. Found: felt."));
   }
 }

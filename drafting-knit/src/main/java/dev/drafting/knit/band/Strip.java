@@ -35,9 +35,11 @@ public final class Strip implements Serializable {
    * @param fabric what the strip is cut from
    * @param rule how long it is made
    * @return the strip
-   * @throws dev.drafting.core.finding.DraftingException if the rule leaves no loop
+   * @throws dev.drafting.core.finding.DraftingException if the rule leaves no loop, or the opening
+   *     has no such place for its join
    */
   public static Strip of(Opening opening, BandFinish finish, Fabric fabric, StripRule rule) {
+    rule.requireJoinOn(opening);
     return new Strip(opening, BandFit.of(opening, finish, fabric, rule));
   }
 

@@ -1,12 +1,10 @@
 package dev.drafting.knit.band;
 
 import dev.drafting.core.assembly.OpeningStation;
-import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * Where a strip is marked: at the quarters of its edge, and where it meets seams and centres. Round
@@ -21,6 +19,8 @@ final class StripMarks {
   /** From this turn on a corner is mitred (common practice, no source). */
   private static final double MITRED_DEGREES = 30;
 
+  private static final String MITRED = ", mitred";
+
   private final Strip strip;
   private final MarkSpacing spacing;
   private final SeamLine line;
@@ -28,7 +28,11 @@ final class StripMarks {
   private final double start;
 
   /** A station of the opening and how far round it lies along the seam, in mm. */
-  private record Meeting(double at, String label) {}
+  private record Meeting(double at, String label) {
+    boolean isAt(String place) {
+      return label.equals(place) || label.equals(place + MITRED);
+    }
+  }
 
   StripMarks(Strip strip, MarkSpacing spacing) {
     this.strip = strip;
@@ -43,7 +47,7 @@ final class StripMarks {
 
   private static String label(OpeningStation station) {
     boolean mitred = Math.abs(station.angle().toDegrees() - 180) > MITRED_DEGREES;
-    return mitred ? station.label() + ", mitred" : station.label();
+    return mitred ? station.label() + MITRED : station.label();
   }
 
   List<StripMark> marks() {
@@ -87,20 +91,12 @@ final class StripMarks {
   /** Where the maker says; otherwise at the centre back or under the arm, where it shows least. */
   private Meeting join() {
     return meetings.stream()
-        .filter(meeting -> strip.rule().joinAt().map(meeting.label()::equals).orElse(true))
+        .filter(meeting -> strip.rule().joinAt().map(meeting::isAt).orElse(true))
         .min(
             Comparator.comparingInt((Meeting meeting) -> preference(meeting.label()))
                 .thenComparing(Meeting::label)
                 .thenComparing(Meeting::at))
-        .orElseThrow(this::noSuchPlace);
-  }
-
-  private DraftingException noSuchPlace() {
-    return DraftingException.of("the strip cannot be joined there: its opening has no such place")
-        .at("opening " + strip.opening().name())
-        .value(strip.rule().joinAt().orElse(""))
-        .accepted(
-            meetings.stream().map(Meeting::label).distinct().collect(Collectors.joining(", ")));
+        .orElseThrow();
   }
 
   private static int preference(String label) {

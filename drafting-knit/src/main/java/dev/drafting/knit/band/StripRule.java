@@ -1,9 +1,12 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.assembly.Opening;
+import dev.drafting.core.assembly.OpeningStation;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -182,6 +185,23 @@ public final class StripRule implements Serializable {
    */
   public MarkSpacing marks() {
     return making.spacing();
+  }
+
+  /**
+   * Refuses an opening that has no such place for the join.
+   *
+   * @param opening the opening that the strip goes round
+   * @throws DraftingException if none of its seams and centres has the name that was set
+   */
+  public void requireJoinOn(Opening opening) {
+    List<String> places =
+        opening.stations().stream().map(OpeningStation::label).distinct().toList();
+    if (!joinAt().map(places::contains).orElse(true)) {
+      throw DraftingException.of("the strip cannot be joined there: its opening has no such place")
+          .at("opening " + opening.name())
+          .value(making.joinAt())
+          .accepted(String.join(", ", places));
+    }
   }
 
   /** Tells whether the strip lies there already, so that it can only be made shorter. */

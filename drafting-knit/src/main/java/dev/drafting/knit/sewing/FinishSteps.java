@@ -3,6 +3,7 @@ package dev.drafting.knit.sewing;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Finish;
 import dev.drafting.knit.band.BandFinish;
+import dev.drafting.knit.band.Casing;
 import dev.drafting.knit.band.FacedStrip;
 import dev.drafting.knit.band.FoldedBand;
 import dev.drafting.knit.band.MarkSpacing;
@@ -151,6 +152,9 @@ final class FinishSteps {
     if (finish instanceof TurnedHem) {
       return Step.of("Turn up the " + opening, hem((TurnedHem) finish));
     }
+    if (finish instanceof Casing casing) {
+      return Step.of("Make the casing of the " + opening, casing(casing));
+    }
     return Step.of("Finish the " + opening, SeamSteps.capital(finish.describe()) + ".");
   }
 
@@ -168,5 +172,27 @@ final class FinishSteps {
         + " Stitch from the right side, "
         + Wording.fine(row)
         + " from the fold, with a seam that stretches, so that the cut edge is covered.";
+  }
+
+  private static String casing(Casing casing) {
+    String turning =
+        casing.turnIn().isZero()
+            ? "Overlock the edge, turn in "
+            : "Turn in " + Wording.fine(casing.turnIn()) + ", then ";
+    String length =
+        casing
+            .elasticCutLength()
+            .map(cut -> "Cut the elastic " + Wording.amount(cut) + " long")
+            .orElse("Cut the elastic to what is comfortable on the body and its overlap");
+    return turning
+        + Wording.fine(casing.depth())
+        + ", and press. Stitch "
+        + Wording.fine(casing.depth())
+        + " from the fold with a seam that stretches, and leave 4 cm open. "
+        + length
+        + ", draw it through, lap its ends by "
+        + Wording.fine(casing.overlap())
+        + " without a twist and sew across them. Close the gap and spread the cloth evenly."
+        + " It must leave no marks.";
   }
 }

@@ -140,8 +140,12 @@ class StripMarksTest {
     assertEquals(
         "as recommended, 10 mm at each end for the join at the shoulder, stretched more on curves",
         strip.rule().withMarks(MarkSpacing.MORE_ON_CURVES).toString());
-    Strip nowhere = neck(StripRule.recommended().withJoinAt("elbow"));
-    DraftingException refused = assertThrows(DraftingException.class, nowhere::marks);
+    StripRule nowhere = StripRule.recommended().withJoinAt("elbow");
+    DraftingException refused = assertThrows(DraftingException.class, () -> neck(nowhere));
+    StripRule atThePoint = StripRule.recommended().withJoinAt("centre front");
+    assertEquals(
+        "join: centre front, mitred",
+        Strip.of(corners(), BAND, RIB, atThePoint).marks().get(0).label());
     assertTrue(refused.toString().contains("centre front"), refused.toString());
     assertThrows(DraftingException.class, () -> StripRule.recommended().withJoinAt(" "));
   }

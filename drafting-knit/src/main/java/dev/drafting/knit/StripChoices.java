@@ -1,0 +1,83 @@
+package dev.drafting.knit;
+
+import dev.drafting.core.assembly.Opening;
+import dev.drafting.knit.band.SewnResult;
+import dev.drafting.knit.band.StripRule;
+import dev.drafting.knit.fabric.Fabric;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** What the maker says about strips: how long each is made, and what earlier ones have taught. */
+final class StripChoices implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  static final StripChoices NONE = new StripChoices(Map.of(), List.of());
+
+  @SuppressWarnings("serial") // never changed after it was made
+  private final Map<String, StripRule> rules;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<SewnResult> results;
+
+  private StripChoices(Map<String, StripRule> rules, List<SewnResult> results) {
+    this.rules = rules;
+    this.results = List.copyOf(results);
+  }
+
+  StripChoices with(String opening, StripRule rule) {
+    Map<String, StripRule> more = new LinkedHashMap<>(rules);
+    more.put(Objects.requireNonNull(opening, "opening"), Objects.requireNonNull(rule, "rule"));
+    return new StripChoices(more, results);
+  }
+
+  StripChoices with(SewnResult result) {
+    List<SewnResult> more = new ArrayList<>(results);
+    more.add(result);
+    return new StripChoices(rules, more);
+  }
+
+  StripChoices without(SewnResult result) {
+    return new StripChoices(
+        rules, results.stream().filter(known -> !known.equals(result)).toList());
+  }
+
+  List<SewnResult> results() {
+    return results;
+  }
+
+  Fabric taught(Fabric fabric) {
+    return SewnResult.applied(fabric, results);
+  }
+
+  StripRule rule(Opening opening) {
+    StripRule own = rules.get(opening.name());
+    return own != null
+        ? own
+        : rules.entrySet().stream()
+            .filter(entry -> isNamed(opening, entry.getKey()))
+            .map(Map.Entry::getValue)
+            .findFirst()
+            .orElse(StripRule.recommended());
+  }
+
+  /** "armhole" means "armhole (left)" and "armhole (right)" both. */
+  static boolean isNamed(Opening opening, String name) {
+    return opening.name().equals(name) || opening.name().startsWith(name + " (");
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof StripChoices
+        && ((StripChoices) other).rules.equals(rules)
+        && ((StripChoices) other).results.equals(results);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(rules, results);
+  }
+}
