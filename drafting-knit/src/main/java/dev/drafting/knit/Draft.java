@@ -468,13 +468,7 @@ public final class Draft implements Serializable {
   }
 
   private List<Measure> lengths() {
-    List<Measure> lengths = new ArrayList<>(measures());
-    for (Strip strip : strips()) {
-      lengths.add(new Measure(strip.name() + ", loop", strip.loop()));
-      lengths.add(new Measure(strip.name() + ", cut length", strip.cutLength()));
-      lengths.add(new Measure(strip.name() + ", cut width", strip.cutWidth()));
-    }
-    return lengths;
+    return Measures.withStrips(measures(), strips());
   }
 
   @Override

@@ -9,6 +9,7 @@ import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
+import dev.drafting.knit.band.Strip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +43,17 @@ final class Measures {
       measures.add(new Measure(opening.name() + ", finished edge", opening.length()));
     }
     return List.copyOf(measures);
+  }
+
+  /** Those of the garment, then of its strips. */
+  static List<Measure> withStrips(List<Measure> garment, List<Strip> strips) {
+    List<Measure> lengths = new ArrayList<>(garment);
+    for (Strip strip : strips) {
+      lengths.add(new Measure(strip.name() + ", loop", strip.loop()));
+      lengths.add(new Measure(strip.name() + ", cut length", strip.cutLength()));
+      lengths.add(new Measure(strip.name() + ", cut width", strip.cutWidth()));
+    }
+    return lengths;
   }
 
   static Length length(Pattern pattern, Seam seam) {
