@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.assembly.Junction;
@@ -89,6 +90,7 @@ import dev.drafting.export.drawing.Legend;
 import dev.drafting.export.drawing.Lettering;
 import dev.drafting.export.drawing.PieceDrawing;
 import dev.drafting.export.drawing.PlainName;
+import dev.drafting.export.drawing.StepDrawing;
 import dev.drafting.export.drawing.Stroke;
 import dev.drafting.export.drawing.StrokeStyle;
 import dev.drafting.export.pdf.Paper;

@@ -33,6 +33,8 @@ public enum StrokeStyle {
   NOTCH("notch: snip no deeper than drawn, match when pinning", 0.5),
   /** A line to be marked on the cloth, not cut. */
   MARKING("mark on the cloth, do not cut", 0.35),
+  /** The edge at which a step of the work is done; only in the pictures of steps. */
+  WORKED("", 0.5),
   /** Edges of sheets, test squares and other furniture of the page. */
   FRAME("", 0.18),
   /** Where another sheet is laid on: thin, short dashes. */

@@ -179,13 +179,14 @@ final class SheetPage {
 
   private void orderOfWork() throws XMLStreamException {
     section("Order of work");
-    html.open("ol");
+    html.open("ol", "class", "steps");
     for (Step step : draft.orderOfWork()) {
       html.open("li");
       html.open("p");
       html.text("strong", step.title());
       html.write(". " + step.text());
       html.close();
+      pictures.step(draft, step);
       if (!step.caution().isBlank()) {
         html.text("p", step.caution(), "class", "caution");
       }

@@ -6,16 +6,21 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.Group;
 import dev.drafting.export.drawing.Legend;
+import dev.drafting.export.drawing.StepDrawing;
 import dev.drafting.export.drawing.Stroke;
 import dev.drafting.export.drawing.StrokeStyle;
 import dev.drafting.export.svg.SvgPicture;
+import dev.drafting.knit.Draft;
+import dev.drafting.knit.sewing.Step;
 import dev.drafting.knit.wording.Wording;
 import java.util.List;
+import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
 
 /** The small pictures of a sheet: each piece, and a sample of each kind of line. */
 final class SheetPictures {
   private static final Length AROUND_PIECE = Length.mm(6);
+  private static final Length AROUND_STEP = Length.mm(12);
   private static final Length AROUND_SAMPLE = Length.mm(2);
 
   private final Drawing drawing;
@@ -41,6 +46,16 @@ final class SheetPictures {
       html.close();
     }
     html.close();
+  }
+
+  /** What a step is about: its pieces, the edges that are sewn drawn heavily. */
+  void step(Draft draft, Step step) throws XMLStreamException {
+    Optional<Drawing> picture = StepDrawing.of(draft, step);
+    if (picture.isPresent()) {
+      html.open("div", "class", "step");
+      SvgPicture.of(picture.get()).write(html.xml(), AROUND_STEP, false);
+      html.close();
+    }
   }
 
   private static Group onlyLines(Group piece) {

@@ -1,0 +1,70 @@
+package dev.drafting.export.drawing;
+
+import dev.drafting.core.geometry.Box;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Cutting;
+import dev.drafting.core.pattern.Edge;
+import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Piece;
+import dev.drafting.knit.Draft;
+import dev.drafting.knit.sewing.Step;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A small picture of one step of making up: the pieces it needs, opened out, with the edges at
+ * which the work is done drawn heavily.
+ *
+ * @since 0.1
+ */
+public final class StepDrawing {
+  private static final Length GAP = Length.mm(60);
+  private static final double LETTERS_TO_HEIGHT = 0.1;
+
+  private StepDrawing() {}
+
+  /**
+   * Draws a step.
+   *
+   * @param draft the garment
+   * @param step one of its order of work
+   * @return one group a piece, or empty for a step that is not about edges
+   */
+  public static Optional<Drawing> of(Draft draft, Step step) {
+    List<String> names = step.edges().stream().map(EdgeRef::piece).distinct().toList();
+    if (names.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Piece> pieces = names.stream().map(draft.pattern()::piece).toList();
+    double tallest =
+        pieces.stream()
+            .mapToDouble(piece -> piece.outline().bounds().height().toMm())
+            .max()
+            .orElse(0);
+    List<Group> groups =
+        pieces.stream().map(piece -> group(piece, step, tallest * LETTERS_TO_HEIGHT)).toList();
+    return Optional.of(Drawing.sideBySide(step.title(), groups, GAP));
+  }
+
+  private static Group group(Piece piece, Step step, double letters) {
+    List<Element> elements = new ArrayList<>();
+    for (Edge edge : piece.edges()) {
+      boolean worked = step.edges().contains(new EdgeRef(piece.name(), edge.name()));
+      StrokeStyle style = worked ? StrokeStyle.WORKED : StrokeStyle.FRAME;
+      if (!edge.isOnFold()) {
+        elements.add(new Stroke(style, edge.name(), edge.curve()));
+        if (piece.cutting().kind() == Cutting.Kind.ON_FOLD) {
+          Curve otherHalf = edge.curve().mirrored();
+          elements.add(new Stroke(style, edge.name(), otherHalf));
+        }
+      }
+    }
+    Box box = new Group(piece.name(), elements).bounds();
+    Point middle = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+    elements.add(Label.of(piece.name(), middle, Length.mm(letters)).withAnchor(Anchor.MIDDLE));
+    return new Group(piece.name(), elements);
+  }
+}

@@ -1,0 +1,51 @@
+package dev.drafting.export.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.drafting.export.TestGarment;
+import dev.drafting.knit.Draft;
+import dev.drafting.knit.sewing.Step;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+class StepDrawingTest {
+  private static final Draft VEST = TestGarment.vest("vest");
+
+  private static Drawing picture(String title) {
+    Step step =
+        VEST.orderOfWork().stream().filter(s -> s.title().equals(title)).findFirst().orElseThrow();
+    return StepDrawing.of(VEST, step).orElseThrow();
+  }
+
+  private static Set<String> worked(Group piece) {
+    return piece.strokes(StrokeStyle.WORKED).stream().map(Stroke::name).collect(Collectors.toSet());
+  }
+
+  @Test
+  void aSeamShowsBothPiecesWithItsEdgesWorked() {
+    Drawing sides = picture("Sew the side seams");
+    assertEquals(List.of("front", "back"), sides.groups().stream().map(Group::name).toList());
+    for (Group piece : sides.groups()) {
+      assertEquals(Set.of("side"), worked(piece));
+      assertEquals(2, piece.strokes(StrokeStyle.WORKED).size(), "both halves of the piece");
+      assertEquals(piece.name(), piece.labels().get(0).text());
+    }
+  }
+
+  @Test
+  void aPieceOnTheFoldIsOpenedOutAndItsFoldNotDrawn() {
+    Group front = picture("Turn up the hem").groups().get(0);
+    assertEquals(460, front.bounds().width().toMm(), 1e-9);
+    assertTrue(front.strokes().stream().noneMatch(stroke -> stroke.name().contains("fold")));
+  }
+
+  @Test
+  void everyStepThatSewsHasAPicture() {
+    for (Step step : VEST.orderOfWork()) {
+      assertEquals(!step.makes().isEmpty(), StepDrawing.of(VEST, step).isPresent(), step.title());
+    }
+  }
+}
