@@ -59,8 +59,16 @@ final class CubicParallel {
     if (back) {
       addTurnedBack(from, to);
     } else {
-      fit(from, to);
+      fit(place(from), place(to));
     }
+  }
+
+  /** A place on the parallel, and the direction of travel beside it. */
+  record Place(double t, Point point, Vector way) {}
+
+  private Place place(double t) {
+    Vector way = source.directionAt(t);
+    return new Place(t, source.pointAt(t).plus(Parallels.outward(way).times(distance)), way);
   }
 
   /** A stretch of the source on which the parallel runs forwards, or backwards, throughout. */
@@ -89,43 +97,42 @@ final class CubicParallel {
   }
 
   private void addTurnedBack(double from, double to) {
-    Point last = at(from);
+    Point last = place(from).point;
     for (int i = 1; i <= CHORDS_TURNED_BACK; i++) {
       double t0 = from + (to - from) * (i - 1) / CHORDS_TURNED_BACK;
       double t1 = i == CHORDS_TURNED_BACK ? to : from + (to - from) * i / CHORDS_TURNED_BACK;
-      Point next = at(t1);
+      Point next = place(t1).point;
       Origin origin = new Origin(source, index, t0, t1);
       strands.add(new Strand(new Line(last, next), OffsetTag.EDGE, edge, origin, true));
       last = next;
     }
   }
 
-  private void fit(double from, double to) {
-    CubicCoefficients stretch = coefficients.between(from, to);
-    Point start = at(from);
-    Point end = at(to);
-    if (stretch.longestParallel(distance) <= tolerance) {
-      addParallel(new Line(start, end), from, to);
+  private void fit(Place from, Place to) {
+    CubicCoefficients stretch = coefficients.between(from.t, to.t);
+    double chord = Math.hypot(to.point.x() - from.point.x(), to.point.y() - from.point.y());
+    if (chord <= tolerance && stretch.longestParallel(distance) <= tolerance) {
+      addParallel(new Line(from.point, to.point), from.t, to.t);
       return;
     }
-    Cubic fitted =
-        ParallelFit.fit(
-            stretch, distance, start, source.directionAt(from), end, source.directionAt(to));
-    if (ParallelBound.within(tolerance, new CubicCoefficients(fitted), stretch, distance)) {
-      addParallel(fitted, from, to);
-      return;
+    ParallelFit fit = new ParallelFit(stretch, distance, from, to, tolerance);
+    if (fit.deviation() <= tolerance) {
+      Cubic fitted = fit.cubic();
+      if (ParallelBound.within(tolerance, new CubicCoefficients(fitted), stretch, distance)) {
+        addParallel(fitted, from.t, to.t);
+        return;
+      }
     }
-    double middle = (from + to) / 2;
-    fit(from, middle);
-    fit(middle, to);
+    int parts = fit.parts();
+    Place last = from;
+    for (int i = 1; i <= parts; i++) {
+      Place next = i == parts ? to : place(from.t + (to.t - from.t) * i / parts);
+      fit(last, next);
+      last = next;
+    }
   }
 
   private void addParallel(Segment segment, double from, double to) {
     strands.add(Strand.parallel(segment, edge, new Origin(source, index, from, to)));
-  }
-
-  private Point at(double t) {
-    Vector across = Parallels.outward(source.directionAt(t)).times(distance);
-    return source.pointAt(t).plus(across);
   }
 }

@@ -20,8 +20,8 @@ package dev.drafting.core.offset;
  * distance offset operator for free form curves and surfaces", 1991.
  */
 final class ParallelBound {
-  private static final int FEWEST_PIECES = 4;
-  private static final int DEEPEST = 6;
+  private static final int FEWEST_PIECES = 2;
+  private static final int DEEPEST = 7;
   private static final double[][] RAISED = raised();
 
   private final double tolerance;
@@ -78,7 +78,9 @@ final class ParallelBound {
   }
 
   private boolean disproved(double u, double t) {
-    double gap = Math.hypot(fit.x(u) - source.x(t), fit.y(u) - source.y(t));
+    double offX = fit.x(u) - source.x(t);
+    double offY = fit.y(u) - source.y(t);
+    double gap = Math.sqrt(offX * offX + offY * offY);
     return Math.abs(gap - Math.abs(distance)) > tolerance;
   }
 

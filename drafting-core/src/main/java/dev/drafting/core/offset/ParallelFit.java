@@ -7,53 +7,69 @@ import dev.drafting.core.geometry.Vector;
 /**
  * Fits one cubic to the parallel of a stretch of a cubic. End points and end tangents are those of
  * the true parallel; the two handle lengths are found by least squares of the normal deviation at a
- * few stations (Gauss-Newton, with the parameter of every station brought back to the foot of the
- * perpendicular in every round; Hoschek, "Spline approximation of offset curves", 1988).
+ * few stations (Gauss-Newton, with the parameter of every station brought back to the normal in
+ * every round; Hoschek, "Spline approximation of offset curves", 1988).
  */
 final class ParallelFit {
-  private static final int STATIONS = 7;
+  private static final int STATIONS = 5;
   private static final int ROUNDS = 12;
+  private static final int MOST_PARTS = 4;
 
-  private final CubicCoefficients source;
-  private final double distance;
+  /** Deviations between stations and what the proof needs are allowed for by this share. */
+  private static final double GOOD_ENOUGH = 0.3;
+
   private final Point start;
   private final Point end;
   private final Vector startWay;
   private final Vector endWay;
+  private final double tolerance;
   private double startHandle;
   private double endHandle;
 
-  private ParallelFit(
-      CubicCoefficients source,
-      double distance,
-      Point start,
-      Vector startWay,
-      Point end,
-      Vector endWay) {
-    this.source = source;
-    this.distance = distance;
-    this.start = start;
-    this.startWay = startWay;
-    this.end = end;
-    this.endWay = endWay;
-    this.startHandle = handle(0);
-    this.endHandle = handle(1);
-  }
+  // of every station: the point of the parallel, the direction there, and the fit's parameter
+  private final double[] x = new double[STATIONS];
+  private final double[] y = new double[STATIONS];
+  private final double[] wayX = new double[STATIONS];
+  private final double[] wayY = new double[STATIONS];
+  private final double[] u = new double[STATIONS];
 
-  static Cubic fit(
+  // the normal equations of the deviations for the handles as they are
+  private double aa;
+  private double ab;
+  private double bb;
+  private double ar;
+  private double br;
+  private double sum;
+  private double deviation;
+
+  /**
+   * Fits a cubic.
+   *
+   * @param source the stretch
+   * @param distance millimetres, + to the right of the direction of travel
+   * @param from where the parallel starts
+   * @param to where it ends
+   * @param tolerance millimetres; well below it the fit is not improved any more
+   */
+  ParallelFit(
       CubicCoefficients source,
       double distance,
-      Point start,
-      Vector startWay,
-      Point end,
-      Vector endWay) {
-    ParallelFit fit = new ParallelFit(source, distance, start, startWay, end, endWay);
-    fit.improve();
-    return fit.cubic();
+      CubicParallel.Place from,
+      CubicParallel.Place to,
+      double tolerance) {
+    this.start = from.point();
+    this.startWay = from.way();
+    this.end = to.point();
+    this.endWay = to.way();
+    this.tolerance = tolerance;
+    startHandle = handle(source, distance, 0);
+    endHandle = handle(source, distance, 1);
+    lookFromStations(source, distance);
+    improve();
   }
 
   /** A third of the true parallel's speed, which is right for short stretches. */
-  private double handle(double t) {
+  private double handle(CubicCoefficients source, double distance, double t) {
     double dx = source.dx(t);
     double dy = source.dy(t);
     double square = dx * dx + dy * dy;
@@ -64,97 +80,133 @@ final class ParallelFit {
     return Math.max(0, Math.sqrt(square) + bend * distance) / 3;
   }
 
-  private Cubic cubic() {
+  private void lookFromStations(CubicCoefficients source, double distance) {
+    for (int k = 0; k < STATIONS; k++) {
+      double t = (k + 1.0) / (STATIONS + 1);
+      double dx = source.dx(t);
+      double dy = source.dy(t);
+      double speed = Math.sqrt(dx * dx + dy * dy);
+      if (speed > 0) {
+        wayX[k] = dx / speed;
+        wayY[k] = dy / speed;
+      }
+      x[k] = source.x(t) + distance * wayY[k];
+      y[k] = source.y(t) - distance * wayX[k];
+      u[k] = t;
+    }
+  }
+
+  Cubic cubic() {
     return new Cubic(
         start, start.plus(startWay.times(startHandle)), end.plus(endWay.times(-endHandle)), end);
   }
 
+  /** The greatest deviation at a station, in millimetres. */
+  double deviation() {
+    return deviation;
+  }
+
+  /**
+   * Into how many equal parts the stretch is best cut where the fit is not near enough: the
+   * deviation falls with the sixth power of the length.
+   */
+  int parts() {
+    double wanted = Math.ceil(Math.pow(2 * deviation / tolerance, 1.0 / 6));
+    return (int) Math.max(2, Math.min(MOST_PARTS, wanted));
+  }
+
   /** Gauss-Newton, damped: a round that makes matters worse is taken back and tried more gently. */
   private void improve() {
-    double longest = 3 * (startHandle + endHandle) + end.minus(start).length().toMm();
+    double longest =
+        3 * (startHandle + endHandle) + Math.hypot(end.x() - start.x(), end.y() - start.y());
     double damping = 1e-6;
-    Normal best = new Normal();
-    for (int round = 0; round < ROUNDS; round++) {
+    look();
+    for (int round = 0; round < ROUNDS && deviation > GOOD_ENOUGH * tolerance; round++) {
       double keptStart = startHandle;
       double keptEnd = endHandle;
-      double aa = best.aa * (1 + damping);
-      double bb = best.bb * (1 + damping);
-      double det = aa * bb - best.ab * best.ab;
+      double before = sum;
+      double dampedA = aa * (1 + damping);
+      double dampedB = bb * (1 + damping);
+      double det = dampedA * dampedB - ab * ab;
       if (!(det > 0)) {
         return;
       }
-      startHandle -= (bb * best.ar - best.ab * best.br) / det;
-      endHandle -= (aa * best.br - best.ab * best.ar) / det;
+      startHandle -= (dampedB * ar - ab * br) / det;
+      endHandle -= (dampedA * br - ab * ar) / det;
       boolean possible =
           startHandle >= 0 && endHandle >= 0 && startHandle < longest && endHandle < longest;
-      Normal next = possible ? new Normal() : best;
-      if (next.sum < best.sum) {
+      if (possible) {
+        look();
+      }
+      if (possible && sum < before) {
         damping /= 10;
-        boolean done = next.sum > 0.98 * best.sum;
-        best = next;
-        if (done) {
+        if (sum > 0.9 * before) {
           return;
         }
       } else {
         startHandle = keptStart;
         endHandle = keptEnd;
         damping = Math.max(damping * 100, 1e-4);
+        look();
       }
     }
   }
 
-  /** The normal equations of the deviations at the stations, for the handles as they are. */
-  private final class Normal {
-    private double aa;
-    private double ab;
-    private double bb;
-    private double ar;
-    private double br;
-    private double sum;
-
-    Normal() {
-      CubicCoefficients now = new CubicCoefficients(cubic());
-      for (int k = 1; k <= STATIONS; k++) {
-        add(now, (double) k / (STATIONS + 1));
+  /** Compares the fit, for the handles as they are, with the parallel at every station. */
+  private void look() {
+    aa = 0;
+    ab = 0;
+    bb = 0;
+    ar = 0;
+    br = 0;
+    sum = 0;
+    deviation = 0;
+    double handleX = 3 * startHandle * startWay.dx();
+    double handleY = 3 * startHandle * startWay.dy();
+    double spanX = end.x() - start.x();
+    double spanY = end.y() - start.y();
+    double lastX = 3 * (spanX - endHandle * endWay.dx());
+    double lastY = 3 * (spanY - endHandle * endWay.dy());
+    // start + u (handle + u (second + u third)), in powers of u
+    double secondX = lastX - 2 * handleX;
+    double secondY = lastY - 2 * handleY;
+    double thirdX = spanX - secondX - handleX;
+    double thirdY = spanY - secondY - handleY;
+    for (int k = 0; k < STATIONS; k++) {
+      double alongX = wayX[k];
+      double alongY = wayY[k];
+      double toX = start.x() - x[k];
+      double toY = start.y() - y[k];
+      double at = u[k];
+      double offX = 0;
+      double offY = 0;
+      for (int step = 0; step < 3; step++) {
+        offX = toX + at * (handleX + at * (secondX + at * thirdX));
+        offY = toY + at * (handleY + at * (secondY + at * thirdY));
+        double dx = handleX + at * (2 * secondX + at * 3 * thirdX);
+        double dy = handleY + at * (2 * secondY + at * 3 * thirdY);
+        double slope = dx * alongX + dy * alongY;
+        double past = offX * alongX + offY * alongY;
+        if (slope <= 0 || Math.abs(past) <= 0.01 * tolerance) {
+          break;
+        }
+        at = Math.max(0.001, Math.min(0.999, at - past / slope));
       }
-    }
-
-    private void add(CubicCoefficients now, double t) {
-      double dx = source.dx(t);
-      double dy = source.dy(t);
-      double speed = Math.sqrt(dx * dx + dy * dy);
-      if (speed == 0) {
-        return;
-      }
-      double wayX = dx / speed;
-      double wayY = dy / speed;
-      double x = source.x(t) + distance * wayY;
-      double y = source.y(t) - distance * wayX;
-      double u = beside(now, t, x, y, wayX, wayY);
-      double off = (now.x(u) - x) * wayY - (now.y(u) - y) * wayX;
-      double a = 3 * (1 - u) * (1 - u) * u * (startWay.dx() * wayY - startWay.dy() * wayX);
-      double b = -3 * (1 - u) * u * u * (endWay.dx() * wayY - endWay.dy() * wayX);
-      aa += a * a;
-      ab += a * b;
-      bb += b * b;
-      ar += a * off;
-      br += b * off;
-      sum += off * off;
+      u[k] = at;
+      add(
+          offX * alongY - offY * alongX,
+          3 * (1 - at) * (1 - at) * at * (startWay.dx() * alongY - startWay.dy() * alongX),
+          -3 * (1 - at) * at * at * (endWay.dx() * alongY - endWay.dy() * alongX));
     }
   }
 
-  /** The parameter at which the fitted cubic crosses the normal of a station. */
-  private static double beside(
-      CubicCoefficients now, double guess, double x, double y, double wayX, double wayY) {
-    double u = guess;
-    for (int i = 0; i < 4; i++) {
-      double slope = now.dx(u) * wayX + now.dy(u) * wayY;
-      if (slope <= 0) {
-        break;
-      }
-      u -= ((now.x(u) - x) * wayX + (now.y(u) - y) * wayY) / slope;
-      u = Math.max(0.001, Math.min(0.999, u));
-    }
-    return u;
+  private void add(double off, double a, double b) {
+    aa += a * a;
+    ab += a * b;
+    bb += b * b;
+    ar += a * off;
+    br += b * off;
+    sum += off * off;
+    deviation = Math.max(deviation, Math.abs(off));
   }
 }
