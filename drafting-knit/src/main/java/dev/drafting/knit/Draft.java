@@ -1,10 +1,8 @@
 package dev.drafting.knit;
 
-import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.cut.CutItem;
 import dev.drafting.core.cut.CutPiece;
-import dev.drafting.core.cut.CutPlan;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.pattern.Pattern;
@@ -14,6 +12,8 @@ import dev.drafting.knit.band.SewnResult;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.fabric.FabricChange;
+import dev.drafting.knit.fabric.Original;
 import dev.drafting.knit.sewing.Caution;
 import dev.drafting.knit.sewing.Cautions;
 import dev.drafting.knit.sewing.OrderOfWork;
@@ -63,51 +63,39 @@ public final class Draft implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final String name;
-  private final Pattern pattern;
-  private final Assembly assembly;
+
+  /** Of the pattern as it was given, before any fabric. */
+  private final Plan given;
 
   @SuppressWarnings("serial") // always unmodifiable views of LinkedHashMaps
   private final Map<String, Fabric> fabrics;
 
   private final Wearer wearer;
-
+  private final @Nullable Original original;
   private final StripChoices choices;
-
-  private final Plan plan;
   private final Derived derived = new Derived();
-
-  /**
-   * What the pattern alone decides, computed once for all drafts of it; left behind when a draft is
-   * stored.
-   */
-  private static final class Plan implements Serializable {
-    private static final long serialVersionUID = 1L;
-
-    private transient volatile @Nullable CutPlan cutPlan;
-  }
 
   /** What was computed already; left behind when a draft is stored. */
   private static final class Derived implements Serializable {
     private static final long serialVersionUID = 1L;
 
+    private transient volatile @Nullable Plan plan;
     private transient volatile @Nullable List<Strip> strips;
     private transient volatile @Nullable List<Finding> findings;
   }
 
   private Draft(
       String name,
-      Pattern pattern,
-      Assembly assembly,
-      Plan plan,
+      Plan given,
       Map<String, Fabric> fabrics,
       Wearer wearer,
+      @Nullable Original original,
       StripChoices choices) {
     this.name = name;
-    this.pattern = pattern;
-    this.assembly = assembly;
-    this.plan = plan;
+    this.given = given;
     this.fabrics = fabrics;
     this.wearer = wearer;
+    this.original = original;
     this.choices = choices;
   }
 
@@ -120,13 +108,7 @@ public final class Draft implements Serializable {
    */
   public static Draft of(Pattern pattern) {
     return new Draft(
-        pattern.name(),
-        pattern,
-        Assembly.of(pattern),
-        new Plan(),
-        Map.of(),
-        Wearer.of(),
-        StripChoices.NONE);
+        pattern.name(), Plan.of(pattern), Map.of(), Wearer.of(), null, StripChoices.NONE);
   }
 
   /**
@@ -140,7 +122,7 @@ public final class Draft implements Serializable {
     if (newName.isBlank()) {
       throw DraftingException.of("a draft has no name").accepted("a name that is not blank");
     }
-    return new Draft(newName, pattern, assembly, plan, fabrics, wearer, choices);
+    return new Draft(newName, given, fabrics, wearer, original, choices);
   }
 
   /**
@@ -151,7 +133,7 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withFabric(String cloth, Fabric fabric) {
-    return new Draft(name, pattern, assembly, plan, with(fabrics, cloth, fabric), wearer, choices);
+    return new Draft(name, given, with(fabrics, cloth, fabric), wearer, original, choices);
   }
 
   /**
@@ -162,13 +144,19 @@ public final class Draft implements Serializable {
    */
   public Draft withWearer(Wearer newWearer) {
     return new Draft(
-        name,
-        pattern,
-        assembly,
-        plan,
-        fabrics,
-        Objects.requireNonNull(newWearer, "wearer"),
-        choices);
+        name, given, fabrics, Objects.requireNonNull(newWearer, "wearer"), original, choices);
+  }
+
+  /**
+   * The same draft of a garment whose fabric is known. Its copy in the body's fabric is then made
+   * wider or narrower, so that it fits alike on this wearer.
+   *
+   * @param copied the garment that fits
+   * @return the draft
+   */
+  public Draft withOriginal(Original copied) {
+    return new Draft(
+        name, given, fabrics, wearer, Objects.requireNonNull(copied, "copied"), choices);
   }
 
   /**
@@ -180,16 +168,15 @@ public final class Draft implements Serializable {
    * @throws DraftingException if there is no such opening, or no such place for the join on it
    */
   public Draft withStripRule(String opening, StripRule rule) {
-    if (openings().stream().noneMatch(known -> StripChoices.isNamed(known, opening))) {
+    List<Opening> all = given.assembly().openings();
+    if (all.stream().noneMatch(known -> StripChoices.isNamed(known, opening))) {
       throw DraftingException.of("there is no such opening")
           .at(name)
           .value(opening)
-          .accepted(String.join(", ", openings().stream().map(Opening::name).toList()));
+          .accepted(String.join(", ", all.stream().map(Opening::name).toList()));
     }
-    openings().stream()
-        .filter(known -> StripChoices.isNamed(known, opening))
-        .forEach(rule::requireJoinOn);
-    return new Draft(name, pattern, assembly, plan, fabrics, wearer, choices.with(opening, rule));
+    all.stream().filter(known -> StripChoices.isNamed(known, opening)).forEach(rule::requireJoinOn);
+    return new Draft(name, given, fabrics, wearer, original, choices.with(opening, rule));
   }
 
   /**
@@ -199,7 +186,7 @@ public final class Draft implements Serializable {
    * @return the draft, in which {@link #fabric} knows better
    */
   public Draft withSewnResult(SewnResult result) {
-    return new Draft(name, pattern, assembly, plan, fabrics, wearer, choices.with(result));
+    return new Draft(name, given, fabrics, wearer, original, choices.with(result));
   }
 
   /**
@@ -209,7 +196,7 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withoutSewnResult(SewnResult result) {
-    return new Draft(name, pattern, assembly, plan, fabrics, wearer, choices.without(result));
+    return new Draft(name, given, fabrics, wearer, original, choices.without(result));
   }
 
   /**
@@ -237,12 +224,62 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * The pattern.
+   * The pattern as it was given.
    *
-   * @return the pattern that it was made from
+   * @return the pattern that the draft was made from
    */
   public Pattern pattern() {
-    return pattern;
+    return given.finished();
+  }
+
+  /**
+   * The pattern to its finished outline in these fabrics: what is measured, assembled and finished.
+   *
+   * @return the pattern as it was given, changed where the original's fabric is another
+   */
+  public Pattern finished() {
+    return plan().finished();
+  }
+
+  private Plan plan() {
+    Plan known = derived.plan;
+    if (known == null) {
+      known = given.in(fitting());
+      derived.plan = known;
+    }
+    return known;
+  }
+
+  private FabricFitting fitting() {
+    return new FabricFitting(pattern(), fabrics, wearer, original);
+  }
+
+  /**
+   * The garment that is copied.
+   *
+   * @return the garment that fits, or empty when its fabric is not known
+   */
+  public Optional<Original> original() {
+    return Optional.ofNullable(original);
+  }
+
+  /**
+   * The change from the original's fabric to that of the body.
+   *
+   * @return the change, or empty when one of the two is not known
+   */
+  public Optional<FabricChange> fabricChange() {
+    return fitting().change();
+  }
+
+  /**
+   * What was done to the pattern for its fabrics, in figures: made wider or narrower, and drawn
+   * larger for the wash.
+   *
+   * @return unmodifiable; empty when nothing was to be done
+   */
+  public List<String> adaptations() {
+    return List.copyOf(fitting().said());
   }
 
   /**
@@ -286,7 +323,7 @@ public final class Draft implements Serializable {
   /** The cloths that pieces and strips are cut from, in the order of the pattern. */
   private Set<String> cloths() {
     Set<String> cloths = new LinkedHashSet<>();
-    pattern.pieces().forEach(piece -> cloths.add(piece.cloth()));
+    pattern().pieces().forEach(piece -> cloths.add(piece.cloth()));
     for (Opening opening : openings()) {
       if (opening.finish() instanceof BandFinish band) {
         cloths.add(band.cloth());
@@ -305,7 +342,7 @@ public final class Draft implements Serializable {
    * @return an unmodifiable list
    */
   public List<Opening> openings() {
-    return assembly.openings();
+    return plan().assembly().openings();
   }
 
   /**
@@ -337,7 +374,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth of it has no fabric
    */
   public Optional<HeadOpening> headOpening() {
-    return HeadCheck.of(pattern, openings(), strips(), wearer, this::fabric);
+    return HeadCheck.of(finished(), openings(), strips(), wearer, this::fabric);
   }
 
   /**
@@ -357,9 +394,10 @@ public final class Draft implements Serializable {
   }
 
   private List<Finding> found() {
-    List<Finding> all = new ArrayList<>(assembly.findings());
-    all.addAll(cutPlan().findings());
-    all.addAll(Findings.of(pattern, openings(), usedFabrics(), wearer, this::fabric));
+    List<Finding> all = new ArrayList<>(plan().assembly().findings());
+    all.addAll(plan().cutPlan().findings());
+    fabricChange().ifPresent(change -> all.addAll(change.findings()));
+    all.addAll(Findings.of(finished(), openings(), usedFabrics(), wearer, this::fabric));
     strips().forEach(strip -> all.addAll(strip.findings()));
     headOpening().ifPresent(head -> all.addAll(head.findings()));
     return Findings.inOrder(all);
@@ -371,16 +409,7 @@ public final class Draft implements Serializable {
    * @return an unmodifiable list
    */
   public List<CutPiece> cutPieces() {
-    return cutPlan().pieces();
-  }
-
-  private CutPlan cutPlan() {
-    CutPlan known = plan.cutPlan;
-    if (known == null) {
-      known = CutPlan.of(pattern);
-      plan.cutPlan = known;
-    }
-    return known;
+    return plan().cutPlan().pieces();
   }
 
   /**
@@ -390,7 +419,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a strip's cloth has no fabric
    */
   public List<CutItem> cutList() {
-    List<CutItem> items = new ArrayList<>(cutPlan().cutList());
+    List<CutItem> items = new ArrayList<>(plan().cutPlan().cutList());
     for (Strip strip : strips()) {
       items.add(
           CutItem.ofStrip(
@@ -411,7 +440,7 @@ public final class Draft implements Serializable {
    * @return an unmodifiable list
    */
   public List<Measure> measures() {
-    return Measures.of(pattern, openings());
+    return Measures.of(finished(), openings());
   }
 
   /**
@@ -422,7 +451,8 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth has no fabric
    */
   public List<Goods> goods() {
-    return GoodsEstimate.of(pattern, cutPlan().clothPieces(), openings(), strips(), this::fabric);
+    return GoodsEstimate.of(
+        finished(), plan().cutPlan().clothPieces(), openings(), strips(), this::fabric);
   }
 
   /**
@@ -434,7 +464,12 @@ public final class Draft implements Serializable {
   public SewingPlan sewing() {
     SewingChoices choices = SewingChoices.of();
     return SewingPlan.of(
-        assembly, strips(), this::fabric, choices.machines(), HeadCheck.NECK, choices.taped());
+        plan().assembly(),
+        strips(),
+        this::fabric,
+        choices.machines(),
+        HeadCheck.NECK,
+        choices.taped());
   }
 
   /**
@@ -475,22 +510,23 @@ public final class Draft implements Serializable {
   public boolean equals(Object other) {
     return other instanceof Draft
         && ((Draft) other).name.equals(name)
-        && ((Draft) other).pattern.equals(pattern)
+        && ((Draft) other).pattern().equals(pattern())
         && ((Draft) other).fabrics.equals(fabrics)
         && ((Draft) other).wearer.equals(wearer)
+        && Objects.equals(((Draft) other).original, original)
         && ((Draft) other).choices.equals(choices);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, pattern, fabrics, wearer, choices);
+    return Objects.hash(name, pattern(), fabrics, wearer, original, choices);
   }
 
   @Override
   public String toString() {
     return name
         + ": "
-        + pattern.pieces().size()
+        + pattern().pieces().size()
         + " pieces, openings "
         + String.join(", ", openings().stream().map(Opening::name).toList())
         + ", fabrics "

@@ -105,7 +105,8 @@ final class GoodsEstimate {
   private static Goods cloth(Fabric fabric, List<Rectangle> pieces) {
     Length across = fabric.widthAfterWashing().orElse(usualWidth(fabric));
     Length lay = rows(pieces, across.toMm());
-    Length bought = fabric.beforeWashingAlong(lay).times(1 + END_LOSS);
+    Length unwashed = fabric.isPrewashed() ? fabric.shrinkage().beforeWashingAlong(lay) : lay;
+    Length bought = unwashed.times(1 + END_LOSS);
     BigDecimal metres = BigDecimal.valueOf((long) Math.ceil(bought.toCm() / 10 - 1e-9), 1);
     String width =
         fabric

@@ -15,6 +15,7 @@ import dev.drafting.knit.band.Outcome;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.fabric.Original;
 import dev.drafting.knit.fabric.Structure;
 import dev.drafting.knit.hem.TurnedHem;
 import java.io.ByteArrayInputStream;
@@ -251,5 +252,70 @@ class DraftTest {
     assertTrue(text.startsWith("test vest: 2 pieces, openings "), text);
     assertTrue(text.endsWith("fabrics body, rib, wearer chest 98 cm, head 58 cm"), text);
     assertThrows(DraftingException.class, () -> use(() -> DRAFT.withName(" ")));
+  }
+
+  @Test
+  void piecesAreCutLargerThanFinishedWhereTheClothStillShrinks() {
+    Draft washed = draft(Vest.plain(), JERSEY.prewashed(), RIB);
+    assertEquals(DRAFT.measures(), washed.measures());
+    assertEquals(DRAFT.strips().get(0).loop(), washed.strips().get(0).loop());
+    double larger = outlineHeight(DRAFT) / outlineHeight(washed);
+    assertEquals(1 / 0.95, larger, 1e-9);
+    assertEquals(
+        allowanceAtHem(washed), allowanceAtHem(DRAFT), "allowances are added after the wash");
+    assertEquals(
+        List.of(
+            "What is cut from jersey is drawn larger for the wash: 3.1 % across and 5.3 % along,"
+                + " before allowances. Cut it unwashed."),
+        DRAFT.adaptations());
+    assertEquals(List.of(), washed.adaptations());
+  }
+
+  private static double outlineHeight(Draft draft) {
+    return draft.cutPieces().get(0).outline().bounds().height().toMm();
+  }
+
+  private static Length allowanceAtHem(Draft draft) {
+    return draft.cutPieces().get(0).allowances().getOrDefault("hem", Length.ZERO);
+  }
+
+  /** Cloth is bought for what is cut, be it washed before or after. */
+  @Test
+  void shrinkageIsCountedOnceInTheGoods() {
+    Draft washed = draft(Vest.plain(), JERSEY.prewashed(), RIB);
+    assertEquals(washed.goods().get(0).amount(), DRAFT.goods().get(0).amount());
+  }
+
+  @Test
+  void aCopyInAnotherFabricFitsAlike() {
+    Fabric old = Fabric.of("old jersey", Structure.JERSEY, 0.60).withRecovery(0.96);
+    Draft copy = DRAFT.withOriginal(Original.of(old));
+    Length before = DRAFT.measures().get(0).length();
+    Length after = copy.measures().get(0).length();
+    double share = (98 / before.toCm() - 1) / 0.60;
+    assertEquals(98 / (1 + share * 0.30), after.toCm(), 1e-6);
+    assertEquals(DRAFT.openings().size(), copy.openings().size());
+    assertEquals(DRAFT.pattern(), copy.pattern());
+    assertNotEquals(DRAFT.finished(), copy.finished());
+    assertEquals(4, copy.adaptations().size());
+    assertEquals(Original.of(old), copy.original().orElseThrow());
+  }
+
+  @Test
+  void withoutTheWearersChestTheWidthStaysAndBoundsAreSaid() {
+    Fabric old = Fabric.of("old jersey", Structure.JERSEY, 0.60);
+    Draft copy = DRAFT.withOriginal(Original.of(old)).withWearer(Wearer.of());
+    assertEquals(DRAFT.finished(), copy.finished());
+    assertTrue(ids(copy).contains("change.girth-unknown"));
+    assertTrue(copy.adaptations().get(1).contains("To fit alike it would be"));
+  }
+
+  @Test
+  void clothThatIsDrawnLargerMustNotBeWashedBefore() {
+    String first = DRAFT.orderOfWork().get(0).text();
+    assertEquals(
+        "Wash and dry rib knit as the garment will be washed and dried. Do not wash jersey: what is"
+            + " cut from it is drawn larger and washes to size.",
+        first);
   }
 }

@@ -44,6 +44,7 @@ final class SheetPage {
     html.open("main");
     title();
     findings();
+    adaptations();
     measures();
     goods();
     pieces();
@@ -128,6 +129,20 @@ final class SheetPage {
   private static String sentence(String word) {
     return word.substring(0, 1).toUpperCase(Locale.ROOT)
         + word.substring(1).toLowerCase(Locale.ROOT);
+  }
+
+  private void adaptations() throws XMLStreamException {
+    List<String> said = draft.adaptations();
+    if (said.isEmpty()) {
+      return;
+    }
+    section("Changed for these fabrics");
+    html.open("ul");
+    for (String one : said) {
+      html.text("li", one);
+    }
+    html.close();
+    html.close();
   }
 
   private void measures() throws XMLStreamException {

@@ -7,6 +7,8 @@ import dev.drafting.knit.Wearer;
 import dev.drafting.knit.band.SewnResult;
 import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.fabric.Original;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,13 +18,24 @@ final class DraftReader {
   private static final int MOST_MAKES = 20;
   private static final int OLDEST = 120;
 
+  private static final Map<String, Boolean> SHOULDERS = shoulders();
+
   private DraftReader() {}
+
+  private static Map<String, Boolean> shoulders() {
+    Map<String, Boolean> shoulders = new LinkedHashMap<>();
+    shoulders.put("stay", false);
+    shoulders.put("change", true);
+    return shoulders;
+  }
 
   /** A draft for each make by its name, in the order of the file. */
   static Map<String, Draft> makes(
       Fields garment, Pattern pattern, Set<String> roles, Set<String> openings) {
     Map<String, Fabric> fabrics = FabricReader.fabrics(garment.get("fabrics"));
-    Draft base = base(garment, pattern, openings);
+    Draft plain = base(garment, pattern, openings);
+    Draft base =
+        garment.change(plain, "original", (d, e) -> d.withOriginal(original(e, pattern, fabrics)));
     List<SewnResult> sewn =
         garment.or("sewn", List.of(), list -> StripReader.results(list, fabrics));
     for (SewnResult result : sewn) {
@@ -62,6 +75,29 @@ final class DraftReader {
       draft = draft.withFabric(role, fields.get(role).choice("fabric", fabrics));
     }
     return draft;
+  }
+
+  private static Original original(Entry entry, Pattern pattern, Map<String, Fabric> fabrics) {
+    Fields fields = entry.fields("fabric", "girth", "seams", "shoulders");
+    Original original = Original.of(fields.get("fabric").choice("fabric", fabrics));
+    original = fields.change(original, "girth", (o, e) -> o.withGirth(girth(e, 10, 400)));
+    original =
+        fields.change(
+            original,
+            "seams",
+            (o, e) ->
+                o.withSeams(
+                    e.list(1, pattern.seams().size()).stream()
+                        .map(name -> name.choice("seam", seams(pattern)))
+                        .toArray(String[]::new)));
+    boolean change = fields.or("shoulders", false, e -> e.choice("choice", SHOULDERS));
+    return change ? original.withShoulders() : original;
+  }
+
+  private static Map<String, String> seams(Pattern pattern) {
+    Map<String, String> names = new LinkedHashMap<>();
+    pattern.seams().forEach(seam -> names.put(seam.name(), seam.name()));
+    return names;
   }
 
   private static Wearer wearer(Entry entry) {

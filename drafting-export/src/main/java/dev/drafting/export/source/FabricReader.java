@@ -3,6 +3,7 @@ package dev.drafting.export.source;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.GaugeReading;
+import dev.drafting.knit.fabric.Shrinkage;
 import dev.drafting.knit.fabric.Structure;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -24,6 +25,10 @@ final class FabricReader {
     structures.put("interlock", Structure.INTERLOCK);
     structures.put("rib", Structure.RIB);
     structures.put("pique", Structure.PIQUE);
+    structures.put("french terry", Structure.TERRY);
+    structures.put("fleece", Structure.FLEECE);
+    structures.put("ponte", Structure.PONTE);
+    structures.put("swim and legging knit", Structure.ELASTIC);
     structures.put("other", Structure.OTHER);
     return structures;
   }
@@ -47,8 +52,12 @@ final class FabricReader {
             "stretch",
             "stretchAlong",
             "recovery",
+            "uncertainty",
             "shrinkage",
+            "swatch",
             "prewashed",
+            "curls",
+            "oneWay",
             "width",
             "mass",
             "tension");
@@ -57,7 +66,10 @@ final class FabricReader {
     Fabric fabric = stretching(fields, name, structure);
     fabric = fields.change(fabric, "stretchAlong", (f, e) -> f.withStretchAlong(stretch(e)));
     fabric = fields.change(fabric, "recovery", (f, e) -> f.withRecovery(e.share(0, 100)));
-    fabric = fields.change(fabric, "shrinkage", FabricReader::shrinking);
+    fabric = fields.change(fabric, "uncertainty", (f, e) -> f.withUncertainty(e.share(0, 100)));
+    fabric = shrinking(fields, fabric);
+    fabric = fields.change(fabric, "curls", (f, e) -> f.withCurl(e.truth()));
+    fabric = fields.or("oneWay", true, Entry::truth) ? fabric : fabric.bothWays();
     fabric = fields.change(fabric, "width", (f, e) -> f.withWidth(width(e)));
     fabric = fields.change(fabric, "mass", (f, e) -> f.withMass(e.quantity("g/m2", 1, 2000)));
     fabric = fields.change(fabric, "tension", (f, e) -> f.withTension(e.share(0, 5)));
@@ -101,11 +113,33 @@ final class FabricReader {
     return fields.get(field).length(Length.cm(1), Length.cm(100));
   }
 
+  private static Fabric shrinking(Fields fields, Fabric fabric) {
+    Optional<Entry> swatch = fields.find("swatch");
+    if (swatch.isPresent() && fields.find("shrinkage").isPresent()) {
+      throw swatch
+          .get()
+          .fault("the shrinkage is given twice")
+          .accepted("either \"shrinkage\", in per cent, or \"swatch\", measured");
+    }
+    return swatch
+        .map(entry -> fabric.withShrinkage(swatch(entry)))
+        .orElseGet(() -> fields.change(fabric, "shrinkage", FabricReader::shrinking));
+  }
+
   private static Fabric shrinking(Fabric fabric, Entry entry) {
     Fields fields = entry.fields("across", "along");
     return fabric.withShrinkage(
         fields.get("across").share(0, MOST_SHRINKAGE),
         fields.get("along").share(0, MOST_SHRINKAGE));
+  }
+
+  /** A swatch between its marks, before and after the wash. */
+  private static Shrinkage swatch(Entry entry) {
+    Fields fields = entry.fields("before", "across", "along");
+    Length before = distance(fields, "before");
+    Length across = distance(fields, "across");
+    Length along = distance(fields, "along");
+    return entry.placed(() -> Shrinkage.measured(before, across, along));
   }
 
   private static Length width(Entry entry) {

@@ -77,6 +77,7 @@ public final class GarmentFolder {
             "seams",
             "finishes",
             "fabrics",
+            "original",
             "wearer",
             "strips",
             "sewn",

@@ -1,6 +1,7 @@
 package dev.drafting.export.source;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.measure.Length;
@@ -9,6 +10,8 @@ import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.fabric.Original;
+import dev.drafting.knit.fabric.Shrinkage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -82,10 +85,13 @@ class GarmentFolderTest {
           {"edges": ["wrist warmer upper"], "finish": "wrapped binding", "showing": "6 mm", "turn": "2 mm"}
         ],
         "fabrics": [
-          {"name": "Jersey", "structure": "jersey", "stretch": "40 %", "recovery": "95 %", "mass": "180 g/m²"},
+          {"name": "Jersey", "structure": "jersey", "stretch": "40 %", "recovery": "95 %", "mass": "180 g/m²",
+            "swatch": {"before": "50 cm", "across": "49 cm", "along": "48 cm"}, "curls": false,
+            "oneWay": false, "uncertainty": "7 %"},
           {"name": "Rib", "structure": "rib", "gauge": [{"rest": "4 in", "pulled": "7 in", "relaxed": "4 in"}],
             "tension": "1 %"}
         ],
+        "original": {"fabric": "rib", "girth": "84 cm", "seams": ["side"], "shoulders": "change"},
         "wearer": {"age": 9},
         "strips": [
           {"opening": "waist", "rule": "shorter by", "length": "5 cm", "join": "6 mm"},
@@ -152,6 +158,14 @@ class GarmentFolderTest {
     assertEquals(0.75, rib.stretchAcross(), 1e-12);
     assertEquals(0.01, rib.tension());
     assertEquals(0.95, draft.fabric("body").recovery().orElseThrow());
+    Fabric body = draft.fabric("body");
+    assertEquals(Shrinkage.measured(Length.cm(50), Length.cm(49), Length.cm(48)), body.shrinkage());
+    assertFalse(body.curls());
+    assertFalse(body.isOneWay());
+    assertEquals(0.07, body.uncertainty());
+    assertEquals(
+        Original.of(rib).withGirth(Length.cm(84)).withSeams("side").withShoulders(),
+        draft.original().orElseThrow());
     assertEquals(9, draft.wearer().age().orElseThrow());
     assertEquals(
         List.of("shorter than its edge", "of its edge"),

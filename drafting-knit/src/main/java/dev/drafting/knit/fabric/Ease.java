@@ -29,7 +29,7 @@ public final class Ease implements Serializable {
   private static final long serialVersionUID = 1L;
 
   /** Close-fitting garments use 0.10 to 0.25 of the stretch (common practice, no source). */
-  private static final double COMFORTABLE_SHARE = 0.25;
+  private static final double COMFORTABLE_SHARE = WornStretch.CLOSE_SHARE;
 
   /**
    * Burn-scar pressure garments are finished at 80 % of the body's girth ("Stages in garment
@@ -63,6 +63,14 @@ public final class Ease implements Serializable {
     if (!girth.isPositive()) {
       throw DraftingException.of(what + " is nothing").value(girth).accepted("more than 0");
     }
+  }
+
+  Length body() {
+    return body;
+  }
+
+  Length garment() {
+    return garment;
   }
 
   /**
@@ -130,9 +138,7 @@ public final class Ease implements Serializable {
     } else if (used > COMFORTABLE_SHARE) {
       findings.add(roomier(Finding.warning("ease.tight", place, tight(fabric, where)), fabric));
     }
-    if (share() <= COMPRESSION) {
-      findings.add(Finding.warning("ease.compression", place, compression(where)));
-    }
+    findings.addAll(compression(place, where));
     if (extension() > 0 && fabric.recoveryVerdict() == Recovery.POOR) {
       findings.add(
           Finding.problem("ease.recovery-poor", place, bags(where))
@@ -177,6 +183,16 @@ public final class Ease implements Serializable {
 
   private String stretchNeeded() {
     return Wording.percent(Math.ceil(100 * extension() / COMFORTABLE_SHARE - 1e-9) / 100);
+  }
+
+  /** A warning where a garment is as small as a medical one. */
+  List<Finding> compression(Place place, String where) {
+    return share() > COMPRESSION
+        ? List.of()
+        : List.of(
+            Finding.warning("ease.compression", place, compression(where))
+                .withRemedy(
+                    Remedy.of("Make it wider; ask licensed practice if pressure is meant.")));
   }
 
   private String compression(String where) {

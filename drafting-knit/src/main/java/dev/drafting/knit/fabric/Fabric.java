@@ -4,12 +4,11 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * Fabric jersey = Fabric.of("white jersey", Structure.JERSEY, 0.30).withShrinkage(0.03, 0.05).withWidth(Length.cm(150));
  * jersey;  // => white jersey: single jersey, stretch 30 % (moderately stretchy), shrinks 3 % across and 5 % along, 150 cm wide
- * jersey.beforeWashingAlong(Length.cm(100)).toCm();  // => 105.26315789473685
+ * jersey.shrinkage().beforeWashingAlong(Length.cm(100)).toCm();  // => 105.26315789473685
  * Fabric.of("rib", Structure.RIB, GaugeReading.of(Length.cm(10), Length.cm(18), Length.cm(10.2))).recoveryVerdict();  // => GOOD
  * }</pre>
  *
@@ -34,64 +33,14 @@ public final class Fabric implements Serializable {
   /** Common practice, no source: the last fifth of the stretch is there on the gauge only. */
   private static final double USABLE = 0.8;
 
-  private final String name;
-  private final Structure structure;
-  private final double stretchAcross;
-  private final @Nullable Double stretchAlong;
-  private final @Nullable Double recovery;
-  private final double shrinkageAcross;
-  private final double shrinkageAlong;
-  private final @Nullable Length width;
-  private final @Nullable Double mass;
-  private final double tension;
-  private final boolean prewashed;
+  private final Traits traits;
 
   private Fabric(Traits traits) {
-    this.name = traits.name;
-    this.structure = traits.structure;
-    this.stretchAcross = traits.stretchAcross;
-    this.stretchAlong = traits.stretchAlong;
-    this.recovery = traits.recovery;
-    this.shrinkageAcross = traits.shrinkageAcross;
-    this.shrinkageAlong = traits.shrinkageAlong;
-    this.width = traits.width;
-    this.mass = traits.mass;
-    this.tension = traits.tension;
-    this.prewashed = traits.prewashed;
+    this.traits = traits;
   }
 
-  /** What a fabric is made from while it is being changed. */
-  private static final class Traits {
-    private final String name;
-    private final Structure structure;
-    private final double stretchAcross;
-    private @Nullable Double stretchAlong;
-    private @Nullable Double recovery;
-    private double shrinkageAcross;
-    private double shrinkageAlong;
-    private @Nullable Length width;
-    private @Nullable Double mass;
-    private double tension = 0.0075;
-    private boolean prewashed;
-
-    private Traits(String name, Structure structure, double stretchAcross) {
-      this.name = name;
-      this.structure = structure;
-      this.stretchAcross = stretchAcross;
-    }
-  }
-
-  private Traits traits() {
-    Traits traits = new Traits(name, structure, stretchAcross);
-    traits.stretchAlong = stretchAlong;
-    traits.recovery = recovery;
-    traits.shrinkageAcross = shrinkageAcross;
-    traits.shrinkageAlong = shrinkageAlong;
-    traits.width = width;
-    traits.mass = mass;
-    traits.tension = tension;
-    traits.prewashed = prewashed;
-    return traits;
+  private Fabric with(Consumer<Traits> change) {
+    return new Fabric(traits.changed(change));
   }
 
   /**
@@ -123,17 +72,26 @@ public final class Fabric implements Serializable {
    * @throws DraftingException if there is no reading, the name is blank or the stretch over 300 %
    */
   public static Fabric of(String name, Structure structure, GaugeReading... across) {
-    if (across.length == 0) {
-      throw DraftingException.of("there is no reading of the gauge")
-          .at("fabric " + name)
-          .accepted("one reading or more");
+    try {
+      return of(name, structure, GaugeMean.of(across));
+    } catch (DraftingException e) {
+      throw e.at("fabric " + name);
     }
-    return of(name, structure, mean(across, GaugeReading::stretch))
-        .withRecovery(mean(across, GaugeReading::recovery));
   }
 
-  private static double mean(GaugeReading[] readings, ToDoubleFunction<GaugeReading> value) {
-    return Arrays.stream(readings).mapToDouble(value).average().orElseThrow();
+  /**
+   * A fabric from readings of the hand gauge across the cloth, taken together.
+   *
+   * @param name what the maker calls it, not blank
+   * @param structure how it is knitted
+   * @param across the readings; stretch, its uncertainty and recovery are theirs
+   * @return the fabric
+   * @throws DraftingException if the name is blank or the stretch over 300 %
+   */
+  public static Fabric of(String name, Structure structure, GaugeMean across) {
+    return of(name, structure, across.stretch())
+        .withUncertainty(across.uncertainty())
+        .withRecovery(across.recovery());
   }
 
   private static double share(String name, String what, double share, double most) {
@@ -154,9 +112,21 @@ public final class Fabric implements Serializable {
    * @throws DraftingException if the share is out of range
    */
   public Fabric withStretchAlong(double share) {
-    Traits traits = traits();
-    traits.stretchAlong = share(name, "stretch along", share, 3);
-    return new Fabric(traits);
+    double checked = share(name(), "stretch along", share, 3);
+    return with(t -> t.stretchAlong = checked);
+  }
+
+  /**
+   * The same fabric with another uncertainty of its stretch.
+   *
+   * @param points how far the true stretch may lie from the one given, either way: a share from 0
+   *     to 1, 0.05 unless set
+   * @return a fabric that knows it
+   * @throws DraftingException if the share is out of range
+   */
+  public Fabric withUncertainty(double points) {
+    double checked = share(name(), "uncertainty of the stretch", points, 1);
+    return with(t -> t.uncertainty = checked);
   }
 
   /**
@@ -167,9 +137,8 @@ public final class Fabric implements Serializable {
    * @throws DraftingException if the share is out of range
    */
   public Fabric withRecovery(double share) {
-    Traits traits = traits();
-    traits.recovery = share(name, "recovery", share, 1);
-    return new Fabric(traits);
+    double checked = share(name(), "recovery", share, 1);
+    return with(t -> t.recovery = checked);
   }
 
   /**
@@ -181,10 +150,22 @@ public final class Fabric implements Serializable {
    * @throws DraftingException if a share is out of range
    */
   public Fabric withShrinkage(double across, double along) {
-    Traits traits = traits();
-    traits.shrinkageAcross = share(name, "shrinkage across", across, 0.3);
-    traits.shrinkageAlong = share(name, "shrinkage along", along, 0.3);
-    return new Fabric(traits);
+    try {
+      return withShrinkage(new Shrinkage(across, along));
+    } catch (DraftingException e) {
+      throw e.at("fabric " + name());
+    }
+  }
+
+  /**
+   * The same fabric with what it loses in the wash.
+   *
+   * @param loss each way, for instance {@link Shrinkage#measured measured} on a swatch
+   * @return a fabric that knows it
+   */
+  public Fabric withShrinkage(Shrinkage loss) {
+    Objects.requireNonNull(loss, "loss");
+    return with(t -> t.shrinkage = loss);
   }
 
   /**
@@ -197,13 +178,30 @@ public final class Fabric implements Serializable {
   public Fabric withWidth(Length usable) {
     if (usable.compareTo(Length.cm(10)) < 0 || usable.compareTo(Length.cm(500)) > 0) {
       throw DraftingException.of("the usable width is out of range")
-          .at("fabric " + name)
+          .at("fabric " + name())
           .value(usable)
           .accepted("10 cm to 500 cm");
     }
-    Traits traits = traits();
-    traits.width = usable;
-    return new Fabric(traits);
+    return with(t -> t.width = usable);
+  }
+
+  /**
+   * The same fabric with the width that can be cut from, worked out from the whole width: the whole
+   * less both edges.
+   *
+   * @param whole from selvage to selvage
+   * @param atEachEdge what cannot be used there, glued or tentered: usually 1 to 3 cm
+   * @return a fabric that knows it
+   * @throws DraftingException if an edge is negative, or what is left out of range
+   */
+  public Fabric withWidth(Length whole, Length atEachEdge) {
+    if (atEachEdge.isNegative()) {
+      throw DraftingException.of("the edge that cannot be used is negative")
+          .at("fabric " + name())
+          .value(atEachEdge)
+          .accepted("0 or more");
+    }
+    return withWidth(whole.minus(atEachEdge.times(2)));
   }
 
   /**
@@ -216,13 +214,11 @@ public final class Fabric implements Serializable {
   public Fabric withMass(double gramsPerSquareMetre) {
     if (!(gramsPerSquareMetre > 0 && gramsPerSquareMetre <= 2000)) {
       throw DraftingException.of("the weight is out of range")
-          .at("fabric " + name)
+          .at("fabric " + name())
           .value(gramsPerSquareMetre)
           .accepted("over 0, to 2000 grams per square metre");
     }
-    Traits traits = traits();
-    traits.mass = gramsPerSquareMetre;
-    return new Fabric(traits);
+    return with(t -> t.mass = gramsPerSquareMetre);
   }
 
   /**
@@ -235,9 +231,28 @@ public final class Fabric implements Serializable {
    * @throws DraftingException if the share is out of range
    */
   public Fabric withTension(double share) {
-    Traits traits = traits();
-    traits.tension = share(name, "tension", share, 0.05);
-    return new Fabric(traits);
+    double checked = share(name(), "tension", share, 0.05);
+    return with(t -> t.tension = checked);
+  }
+
+  /**
+   * The same fabric, said to curl at its cut edges or not.
+   *
+   * @param curls what was seen; as its structure does unless set
+   * @return a fabric that knows it
+   */
+  public Fabric withCurl(boolean curls) {
+    return with(t -> t.curls = curls);
+  }
+
+  /**
+   * The same fabric, whose pieces may lie head to foot. Knits are treated as one-way otherwise,
+   * because of their shading and the direction in which they ladder (common practice).
+   *
+   * @return a fabric that may be laid both ways
+   */
+  public Fabric bothWays() {
+    return with(t -> t.oneWay = false);
   }
 
   /**
@@ -247,9 +262,7 @@ public final class Fabric implements Serializable {
    * @return a fabric that is cut after washing
    */
   public Fabric prewashed() {
-    Traits traits = traits();
-    traits.prewashed = true;
-    return new Fabric(traits);
+    return with(t -> t.prewashed = true);
   }
 
   /**
@@ -258,7 +271,7 @@ public final class Fabric implements Serializable {
    * @return the name
    */
   public String name() {
-    return name;
+    return traits.name;
   }
 
   /**
@@ -267,7 +280,7 @@ public final class Fabric implements Serializable {
    * @return the structure
    */
   public Structure structure() {
-    return structure;
+    return traits.structure;
   }
 
   /**
@@ -276,7 +289,16 @@ public final class Fabric implements Serializable {
    * @return a share, 0.3 for 30 %
    */
   public double stretchAcross() {
-    return stretchAcross;
+    return traits.stretchAcross;
+  }
+
+  /**
+   * How far the true stretch across may lie from the one given, either way.
+   *
+   * @return a share, 0.05 for 5 points
+   */
+  public double uncertainty() {
+    return traits.uncertainty;
   }
 
   /**
@@ -285,7 +307,7 @@ public final class Fabric implements Serializable {
    * @return a share, or empty if nobody has tried
    */
   public OptionalDouble stretchAlong() {
-    return optional(stretchAlong);
+    return optional(traits.stretchAlong);
   }
 
   /**
@@ -295,7 +317,7 @@ public final class Fabric implements Serializable {
    * @return a share, 0.24 for a fabric of 30 %
    */
   public double usableStretch() {
-    return USABLE * stretchAcross;
+    return USABLE * stretchAcross();
   }
 
   /**
@@ -315,7 +337,20 @@ public final class Fabric implements Serializable {
    * @return a share, or empty if nobody has tried
    */
   public OptionalDouble recovery() {
-    return optional(recovery);
+    return optional(traits.recovery);
+  }
+
+  /**
+   * How much longer it stays after it was pulled as far as the gauge went: stretch x (1 -
+   * recovery).
+   *
+   * @return a share, or empty if nobody has tried
+   */
+  public OptionalDouble growth() {
+    Double known = traits.recovery;
+    return known == null
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(stretchAcross() * (1 - known));
   }
 
   /**
@@ -324,25 +359,26 @@ public final class Fabric implements Serializable {
    * @return good, fair, poor or unknown
    */
   public Recovery recoveryVerdict() {
-    return recovery == null ? Recovery.UNKNOWN : Recovery.of(recovery);
+    Double known = traits.recovery;
+    return known == null ? Recovery.UNKNOWN : Recovery.of(known);
   }
 
   /**
-   * What it loses across in its first wash.
+   * What it loses in its first wash.
    *
-   * @return a share, 0 when nothing is known
+   * @return the loss each way, none when nothing is known
    */
-  public double shrinkageAcross() {
-    return shrinkageAcross;
+  public Shrinkage shrinkage() {
+    return traits.shrinkage;
   }
 
   /**
-   * What it loses along in its first wash.
+   * What it will still lose after it is cut.
    *
-   * @return a share, 0 when nothing is known
+   * @return its shrinkage, and none when it is prewashed
    */
-  public double shrinkageAlong() {
-    return shrinkageAlong;
+  public Shrinkage shrinkageToCome() {
+    return isPrewashed() ? Shrinkage.NONE : shrinkage();
   }
 
   /**
@@ -351,16 +387,17 @@ public final class Fabric implements Serializable {
    * @return the width, or empty when it is not known
    */
   public Optional<Length> width() {
-    return Optional.ofNullable(width);
+    return Optional.ofNullable(traits.width);
   }
 
   /**
-   * The width that is left to cut from when the cloth has been washed.
+   * The width to cut from: of a prewashed fabric the width less what it lost across, otherwise the
+   * usable width as it is sold.
    *
-   * @return the width less what it loses across, or empty when the width is not known
+   * @return the width, or empty when it is not known
    */
   public Optional<Length> widthAfterWashing() {
-    return width().map(sold -> sold.times(1 - shrinkageAcross));
+    return width().map(sold -> isPrewashed() ? sold.times(1 - shrinkage().across()) : sold);
   }
 
   /**
@@ -369,7 +406,40 @@ public final class Fabric implements Serializable {
    * @return the weight, or empty when it is not known
    */
   public OptionalDouble mass() {
-    return optional(mass);
+    return optional(traits.mass);
+  }
+
+  /**
+   * What a rectangle of it weighs.
+   *
+   * @param across one side
+   * @param along the other side
+   * @return grams, or empty when its weight is not known
+   */
+  public OptionalDouble grams(Length across, Length along) {
+    double squareMetres = across.toMm() * along.toMm() / 1e6;
+    return mass().isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(mass().getAsDouble() * squareMetres);
+  }
+
+  /**
+   * Tells whether its cut edges roll up.
+   *
+   * @return what was seen, or what is usual for its structure
+   */
+  public boolean curls() {
+    Boolean seen = traits.curls;
+    return seen == null ? structure().curls() : seen;
+  }
+
+  /**
+   * Tells whether all pieces must lie the same way up.
+   *
+   * @return true unless it was said to go {@link #bothWays()}
+   */
+  public boolean isOneWay() {
+    return traits.oneWay;
   }
 
   /**
@@ -378,7 +448,7 @@ public final class Fabric implements Serializable {
    * @return a share, 0.0075 unless set
    */
   public double tension() {
-    return tension;
+    return traits.tension;
   }
 
   /**
@@ -387,7 +457,7 @@ public final class Fabric implements Serializable {
    * @return true after {@link #prewashed()}
    */
   public boolean isPrewashed() {
-    return prewashed;
+    return traits.prewashed;
   }
 
   /**
@@ -396,28 +466,7 @@ public final class Fabric implements Serializable {
    * @return the class
    */
   public StretchClass stretchClass() {
-    return StretchClass.of(stretchAcross);
-  }
-
-  /**
-   * How much unwashed cloth makes a length across after washing: wanted / (1 - shrinkage). Not
-   * wanted x (1 + shrinkage), which comes out too short.
-   *
-   * @param wanted the length after washing
-   * @return the length before washing
-   */
-  public Length beforeWashingAcross(Length wanted) {
-    return wanted.dividedBy(1 - shrinkageAcross);
-  }
-
-  /**
-   * How much unwashed cloth makes a length along after washing: wanted / (1 - shrinkage).
-   *
-   * @param wanted the length after washing
-   * @return the length before washing
-   */
-  public Length beforeWashingAlong(Length wanted) {
-    return wanted.dividedBy(1 - shrinkageAlong);
+    return StretchClass.of(stretchAcross());
   }
 
   /**
@@ -435,37 +484,12 @@ public final class Fabric implements Serializable {
 
   @Override
   public boolean equals(Object other) {
-    if (!(other instanceof Fabric)) {
-      return false;
-    }
-    Fabric that = (Fabric) other;
-    return name.equals(that.name)
-        && structure == that.structure
-        && stretchAcross == that.stretchAcross
-        && Objects.equals(stretchAlong, that.stretchAlong)
-        && Objects.equals(recovery, that.recovery)
-        && shrinkageAcross == that.shrinkageAcross
-        && shrinkageAlong == that.shrinkageAlong
-        && Objects.equals(width, that.width)
-        && Objects.equals(mass, that.mass)
-        && tension == that.tension
-        && prewashed == that.prewashed;
+    return other instanceof Fabric && ((Fabric) other).traits.equals(traits);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(
-        name,
-        structure.name(),
-        stretchAcross,
-        stretchAlong,
-        recovery,
-        shrinkageAcross,
-        shrinkageAlong,
-        width,
-        mass,
-        tension,
-        prewashed);
+    return traits.hashCode();
   }
 
   @Override

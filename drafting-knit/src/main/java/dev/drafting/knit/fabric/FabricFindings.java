@@ -6,6 +6,7 @@ import dev.drafting.core.finding.Remedy;
 import dev.drafting.knit.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a fabric says about itself before it is cut. */
 final class FabricFindings {
@@ -20,9 +21,13 @@ final class FabricFindings {
     if (fabric.recoveryVerdict() == Recovery.POOR) {
       findings.add(poorRecovery(fabric, place));
     }
-    if (!fabric.isPrewashed() && (fabric.shrinkageAcross() > 0 || fabric.shrinkageAlong() > 0)) {
+    if (!fabric.shrinkageToCome().isNone()) {
       findings.add(shrinks(fabric, place));
     }
+    if (fabric.stretchAlong().orElse(0) > fabric.stretchAcross() + fabric.uncertainty()) {
+      findings.add(givesMoreAlong(fabric, place));
+    }
+    unusual(fabric, place).ifPresent(findings::add);
     return List.copyOf(findings);
   }
 
@@ -37,17 +42,68 @@ final class FabricFindings {
   }
 
   private static Finding shrinks(Fabric fabric, Place place) {
-    String amounts =
-        "It shrinks "
-            + Wording.percent(fabric.shrinkageAlong())
-            + " along and "
-            + Wording.percent(fabric.shrinkageAcross())
-            + " across in the wash, and the pieces are not drawn bigger for it.";
-    boolean much = Math.max(fabric.shrinkageAcross(), fabric.shrinkageAlong()) > MUCH_SHRINKAGE;
-    String reason = much ? amounts + " That is too much to leave to chance." : amounts;
-    Finding finding = Finding.warning("fabric.shrinks", place, reason);
-    return finding.withRemedy(
-        Remedy.of("Wash and dry the cloth before cutting, as the garment will be.")
-            .with("fabric.prewashed", "true"));
+    Shrinkage loss = fabric.shrinkageToCome();
+    String amounts = "It shrinks " + loss + " in the wash, and what is cut from it is drawn larger";
+    if (Math.max(loss.across(), loss.along()) <= MUCH_SHRINKAGE) {
+      return Finding.note("fabric.shrinks", place, amounts + " for it.")
+          .withRemedy(
+              Remedy.of("Cut it unwashed. If it is washed before, say so and draft again.")
+                  .with("fabric.prewashed", "true"));
+    }
+    return Finding.warning(
+            "fabric.shrinks", place, amounts + " for it; that is too much to leave to chance.")
+        .withRemedy(
+            Remedy.of(
+                    "Wash and dry the cloth before cutting, as the garment will be, and draft again"
+                        + " for prewashed cloth.")
+                .with("fabric.prewashed", "true"));
+  }
+
+  private static Finding givesMoreAlong(Fabric fabric, Place place) {
+    return Finding.warning(
+            "fabric.gives-more-along",
+            place,
+            "It gives "
+                + Wording.percent(fabric.stretchAlong().orElse(0))
+                + " along and "
+                + Wording.percent(fabric.stretchAcross())
+                + " across; most knits give more across, jersey and interlock about twice as much.")
+        .withRemedy(
+            Remedy.of(
+                "Pull it again: across is the way of the rows of stitches. If it is so, lay the"
+                    + " pieces with the greatest stretch round the body."));
+  }
+
+  private static Optional<Finding> unusual(Fabric fabric, Place place) {
+    Structure structure = fabric.structure();
+    List<String> unusual = new ArrayList<>();
+    if (!structure.typicalStretch().holds(fabric.stretchAcross())) {
+      unusual.add(
+          "gives "
+              + Wording.percent(fabric.stretchAcross())
+              + " across, where "
+              + structure.typicalStretch()
+              + " is usual");
+    }
+    if (fabric.mass().isPresent() && !structure.typicalMass().holds(fabric.mass().getAsDouble())) {
+      unusual.add(
+          "weighs "
+              + Math.round(fabric.mass().getAsDouble())
+              + " g/m2, where "
+              + structure.typicalMass()
+              + " is usual");
+    }
+    return unusual.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Finding.note(
+                    "fabric.unusual",
+                    place,
+                    "This "
+                        + structure.plainName()
+                        + " "
+                        + String.join(" and ", unusual)
+                        + " (common practice).")
+                .withRemedy(Remedy.of("Look at the figure again; if it is right, go on.")));
   }
 }

@@ -16,9 +16,8 @@ final class FabricText {
             along -> text.append(" across and ").append(Wording.percent(along)).append(" along"));
     text.append(" (").append(fabric.stretchClass().plainName()).append(')');
     fabric.recovery().ifPresent(back -> text.append(", recovery ").append(Wording.percent(back)));
-    if (fabric.shrinkageAcross() > 0 || fabric.shrinkageAlong() > 0) {
-      text.append(", shrinks ").append(Wording.percent(fabric.shrinkageAcross()));
-      text.append(" across and ").append(Wording.percent(fabric.shrinkageAlong())).append(" along");
+    if (!fabric.shrinkage().isNone()) {
+      text.append(", shrinks ").append(fabric.shrinkage());
     }
     if (fabric.isPrewashed()) {
       text.append(", prewashed");

@@ -26,6 +26,9 @@ public enum StretchClass {
   /** From 75 % on. */
   SUPER("very stretchy");
 
+  /** Where the second class begins. */
+  static final double MODERATE_FROM = 0.20;
+
   private final String plainName;
 
   StretchClass(String plainName) {
@@ -45,7 +48,7 @@ public enum StretchClass {
           .value(stretch)
           .accepted("a share from 0, such as 0.3 for 30 %");
     }
-    if (stretch < 0.20) {
+    if (stretch < MODERATE_FROM) {
       return STABLE;
     }
     if (stretch < 0.35) {

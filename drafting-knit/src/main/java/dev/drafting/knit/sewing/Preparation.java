@@ -17,10 +17,7 @@ final class Preparation {
 
   static List<Step> steps(Pattern pattern, List<Strip> strips, Collection<Fabric> fabrics) {
     List<Step> steps = new ArrayList<>();
-    steps.add(
-        Step.of(
-            "Prewash",
-            "Wash and dry " + names(fabrics) + " as the garment will be washed and dried."));
+    steps.add(Step.of("Prewash", washing(fabrics)));
     steps.add(
         Step.of(
             "Let the cloth rest",
@@ -43,8 +40,27 @@ final class Preparation {
     return steps;
   }
 
-  private static String names(Collection<Fabric> fabrics) {
-    return fabrics.stream().map(Fabric::name).distinct().collect(Collectors.joining(" and "));
+  /** Cloth that is drawn larger for its wash must not be washed before. */
+  private static String washing(Collection<Fabric> fabrics) {
+    List<String> sentences = new ArrayList<>();
+    String wash = names(fabrics, true);
+    if (!wash.isEmpty()) {
+      sentences.add("Wash and dry " + wash + " as the garment will be washed and dried.");
+    }
+    String leave = names(fabrics, false);
+    if (!leave.isEmpty()) {
+      sentences.add(
+          "Do not wash " + leave + ": what is cut from it is drawn larger and washes to size.");
+    }
+    return String.join(" ", sentences);
+  }
+
+  private static String names(Collection<Fabric> fabrics, boolean washed) {
+    return fabrics.stream()
+        .filter(fabric -> fabric.shrinkageToCome().isNone() == washed)
+        .map(Fabric::name)
+        .distinct()
+        .collect(Collectors.joining(" and "));
   }
 
   private static String stretchTest(Collection<Fabric> fabrics) {

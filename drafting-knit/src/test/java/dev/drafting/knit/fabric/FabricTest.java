@@ -1,6 +1,7 @@
 package dev.drafting.knit.fabric;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -87,11 +88,18 @@ class FabricTest {
   @Test
   void shrinkageIsDividedOut() {
     Fabric fabric = JERSEY.withShrinkage(0.03, 0.05);
-    assertEquals(105.263, fabric.beforeWashingAlong(Length.cm(100)).toCm(), 5e-4);
-    assertEquals(103.093, fabric.beforeWashingAcross(Length.cm(100)).toCm(), 5e-4);
-    assertEquals(145.5, fabric.withWidth(Length.cm(150)).widthAfterWashing().orElseThrow().toCm());
-    Fabric six = JERSEY.withShrinkage(0, 0.06);
+    Shrinkage loss = fabric.shrinkage();
+    assertEquals(105.263, loss.beforeWashingAlong(Length.cm(100)).toCm(), 5e-4);
+    assertEquals(103.093, loss.beforeWashingAcross(Length.cm(100)).toCm(), 5e-4);
+    assertEquals(105.263, 100 * loss.factorAlong(), 5e-4);
+    Fabric wide = fabric.withWidth(Length.cm(150));
+    assertEquals(150, wide.widthAfterWashing().orElseThrow().toCm());
+    assertEquals(145.5, wide.prewashed().widthAfterWashing().orElseThrow().toCm());
+    Shrinkage six = new Shrinkage(0, 0.06);
     assertEquals(63.830, six.beforeWashingAlong(Length.cm(60)).toCm(), 5e-4);
+    Shrinkage swatch = Shrinkage.measured(Length.cm(20), Length.cm(17), Length.cm(20));
+    assertEquals(0.15, swatch.across(), 1e-12);
+    assertEquals(Shrinkage.NONE, fabric.prewashed().shrinkageToCome());
   }
 
   /** CV-39 fixes the default between 0.5 and 1 % (one recorded garment, no source). */
@@ -111,11 +119,16 @@ class FabricTest {
             .withWidth(Length.cm(150))
             .withMass(180)
             .withTension(0.01)
+            .withUncertainty(0.07)
+            .withCurl(true)
+            .bothWays()
             .prewashed();
     assertEquals(0.15, all.stretchAlong().orElseThrow());
     assertEquals(0.93, all.recovery().orElseThrow());
-    assertEquals(0.03, all.shrinkageAcross());
-    assertEquals(0.05, all.shrinkageAlong());
+    assertEquals(new Shrinkage(0.03, 0.05), all.shrinkage());
+    assertEquals(0.07, all.uncertainty());
+    assertTrue(all.curls());
+    assertFalse(all.isOneWay());
     assertEquals(Length.cm(150), all.width().orElseThrow());
     assertEquals(180, all.mass().orElseThrow());
     assertEquals(0.01, all.tension());
@@ -144,13 +157,89 @@ class FabricTest {
     return String.valueOf(assertThrows(DraftingException.class, call).getMessage());
   }
 
+  /** Over 7 to 8 % prewash rather than compensate: trade articles. */
   @Test
-  void clothThatShrinksIsToBePrewashedUnlessItIs() {
-    Fabric shrinking = JERSEY.withShrinkage(0.03, 0.05);
-    assertEquals(List.of("fabric.shrinks"), ids(shrinking.findings()));
-    assertTrue(shrinking.findings().get(0).reason().contains("5 % along and 3 % across"));
-    assertEquals(List.of(), ids(shrinking.prewashed().findings()));
+  void clothThatShrinksIsDrawnLargerUnlessItIsPrewashed() {
+    Finding note = JERSEY.withShrinkage(0.03, 0.05).findings().get(0);
+    assertEquals(Severity.NOTE, note.severity());
+    assertEquals(
+        "It shrinks 3 % across and 5 % along in the wash, and what is cut from it is drawn larger"
+            + " for it.",
+        note.reason());
+    Finding warning = JERSEY.withShrinkage(0.03, 0.08).findings().get(0);
+    assertEquals(Severity.WARNING, warning.severity());
+    assertTrue(warning.reason().endsWith("too much to leave to chance."));
+    assertEquals(List.of(), ids(JERSEY.withShrinkage(0.03, 0.08).prewashed().findings()));
     assertEquals(List.of(), ids(JERSEY.findings()));
+  }
+
+  /** CV-33: 180 g/m2, 1.5 m by 1.2 m; arithmetic. */
+  @Test
+  void weighsByItsArea() {
+    assertEquals(
+        324, JERSEY.withMass(180).grams(Length.cm(150), Length.cm(120)).orElseThrow(), 1e-9);
+    assertTrue(JERSEY.grams(Length.cm(1), Length.cm(1)).isEmpty());
+  }
+
+  /** CV-32: 54 in with 3/4 in lost at each side leave 52 1/2 in (trade article). */
+  @Test
+  void theUsableWidthIsTheWholeLessBothEdges() {
+    Fabric fabric = JERSEY.withWidth(Length.inches(54), Length.inches("3/4"));
+    assertEquals(52.5, fabric.width().orElseThrow().toInches(), 1e-12);
+    assertThrows(DraftingException.class, () -> JERSEY.withWidth(Length.cm(150), Length.mm(-1)));
+  }
+
+  /** CV-2: 10 pulled to 15, back to 10.2: growth 2 %, recovery 96 %; arithmetic. */
+  @Test
+  void growthFollowsFromRecovery() {
+    assertEquals(
+        0.02, Fabric.of("rib", Structure.RIB, reading(15, 10.2)).growth().orElseThrow(), 1e-12);
+    assertTrue(JERSEY.growth().isEmpty());
+  }
+
+  /** 5 points to a hand reading: common practice, no source. */
+  @Test
+  void readingsKeepTheUncertaintyOfAHand() {
+    assertEquals(0.05, JERSEY.uncertainty());
+    GaugeMean close = GaugeMean.of(reading(13, 10), reading(13.2, 10), reading(12.8, 10));
+    assertEquals(0.05, close.uncertainty());
+    GaugeMean apart = GaugeMean.of(reading(12, 10), reading(14, 10));
+    assertEquals(0.10, apart.uncertainty(), 1e-12);
+    assertEquals(0.10, Fabric.of("j", Structure.JERSEY, apart).uncertainty(), 1e-12);
+    assertEquals(
+        "2 readings: stretch 30 % (20 to 40 %), growth 0 %, recovery 100 %", apart.toString());
+    assertEquals(apart, GaugeMean.of(reading(12, 10), reading(14, 10)));
+    assertEquals(2, apart.readings().size());
+  }
+
+  /**
+   * CV-4, course notes on knit structures: single jersey and interlock give about twice as much
+   * across as along, a 1x1 rib twice as much across as single jersey. The typical ranges must not
+   * contradict that, and cloth that gives more along is looked at again.
+   */
+  @Test
+  void typicalRangesAgreeWithTheCourseNotes() {
+    double jersey = middle(Structure.JERSEY.typicalStretch());
+    assertEquals(2, middle(Structure.RIB.typicalStretch()) / jersey, 0.6);
+    Fabric turned = Fabric.of("turned", Structure.INTERLOCK, 0.25).withStretchAlong(0.50);
+    assertEquals(List.of("fabric.gives-more-along"), ids(turned.findings()));
+    Fabric right = Fabric.of("right", Structure.INTERLOCK, 0.50).withStretchAlong(0.25);
+    assertEquals(List.of(), ids(right.findings()));
+  }
+
+  private static double middle(TypicalRange range) {
+    return (range.least() + range.most()) / 2;
+  }
+
+  @Test
+  void unusualFiguresAreLookedAtAgain() {
+    Finding slip = Fabric.of("jersey", Structure.JERSEY, 1.8).withMass(1500).findings().get(0);
+    assertEquals("fabric.unusual", slip.id());
+    assertEquals(
+        "This single jersey gives 180 % across, where 15 % to 60 % is usual and weighs 1500 g/m2,"
+            + " where 120 to 220 g/m2 is usual (common practice).",
+        slip.reason());
+    assertEquals(List.of(), ids(JERSEY.withMass(180).findings()));
   }
 
   @Test

@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 /** What came out, in the words of the trade, as lines for the console. */
 final class Report {
   private static final Length HARDLY = Length.mm(0.05);
+  private static final String CHEST = "chest, all round";
 
   private final List<String> lines = new ArrayList<>();
 
@@ -31,7 +32,7 @@ final class Report {
     Report report = new Report();
     report.tracing(garment);
     List<Draft> drafts = List.copyOf(garment.makes().values());
-    report.measures(drafts.get(0));
+    report.measures(Draft.of(garment.pattern()));
     List<Finding> common = common(drafts);
     report.inEveryMake(common);
     garment.makes().forEach((name, draft) -> report.make(name, draft, common));
@@ -72,7 +73,7 @@ final class Report {
   }
 
   private void measures(Draft draft) {
-    title("Finished measures");
+    title("Finished measures of the garment as it was traced");
     Columns columns = new Columns(2);
     for (Measure measure : draft.measures()) {
       columns.add(measure.name(), Words.centimetres(measure.length()));
@@ -92,6 +93,7 @@ final class Report {
               + Words.percent(fabric.stretchAcross())
               + " across");
     }
+    draft.adaptations().forEach(this::paragraph);
     strips(draft);
     for (Goods goods : draft.goods()) {
       paragraph("to buy: " + goods.what() + ", " + goods.amount());
@@ -161,6 +163,7 @@ final class Report {
     title("Side by side");
     Columns columns = new Columns(2);
     columns.add(Stream.concat(Stream.of(""), names.stream()).toList());
+    row(columns, CHEST, drafts, Report::chest);
     drafts.get(0).strips().stream()
         .map(Report::eitherSide)
         .distinct()
@@ -179,6 +182,14 @@ final class Report {
   private static void row(
       Columns columns, String name, List<Draft> drafts, Function<Draft, String> cell) {
     columns.add(Stream.concat(Stream.of(name), drafts.stream().map(cell)).toList());
+  }
+
+  private static String chest(Draft draft) {
+    return draft.measures().stream()
+        .filter(measure -> measure.name().equals(CHEST))
+        .findFirst()
+        .map(measure -> Words.centimetres(measure.length()))
+        .orElse("unknown");
   }
 
   private static String cutLength(Draft draft, String name) {

@@ -1,0 +1,55 @@
+package dev.drafting.knit;
+
+import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.cut.CutPlan;
+import dev.drafting.core.pattern.Pattern;
+import java.io.Serializable;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A finished pattern sewn together, and what is cut for it. What was computed is shared by all
+ * drafts that have the same plan, and left behind when a draft is stored.
+ */
+final class Plan implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Assembly assembly;
+  private final Pattern cut;
+  private transient volatile @Nullable CutPlan cutPlan;
+
+  private Plan(Assembly assembly, Pattern cut) {
+    this.assembly = assembly;
+    this.cut = cut;
+  }
+
+  static Plan of(Pattern finished) {
+    return new Plan(Assembly.of(finished), finished);
+  }
+
+  /** The plan in given fabrics; this one if they change nothing. */
+  Plan in(FabricFitting fitting) {
+    Pattern finished = fitting.finished();
+    Pattern larger = fitting.cut(finished);
+    if (finished.equals(finished()) && larger.equals(cut)) {
+      return this;
+    }
+    return new Plan(finished.equals(finished()) ? assembly : Assembly.of(finished), larger);
+  }
+
+  Pattern finished() {
+    return assembly.pattern();
+  }
+
+  Assembly assembly() {
+    return assembly;
+  }
+
+  CutPlan cutPlan() {
+    CutPlan known = cutPlan;
+    if (known == null) {
+      known = CutPlan.of(cut);
+      cutPlan = known;
+    }
+    return known;
+  }
+}
