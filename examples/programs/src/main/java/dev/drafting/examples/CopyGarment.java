@@ -1,19 +1,14 @@
 package dev.drafting.examples;
 
-import dev.drafting.core.finding.DraftingException;
 import dev.drafting.export.source.Garment;
 import dev.drafting.export.source.GarmentFolder;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Option;
 
 /**
@@ -30,7 +25,6 @@ import picocli.CommandLine.Option;
     description = "Copies a garment that was traced into patterns at true size.",
     sortOptions = false)
 public final class CopyGarment implements Callable<Integer> {
-  private static final int FAILED = 2;
   private static final List<Path> DEMO =
       List.of(Path.of("examples", "programs", "garments", "vest"), Path.of("garments", "vest"));
 
@@ -64,12 +58,7 @@ public final class CopyGarment implements Callable<Integer> {
    * @param args the options, see {@code --help}
    */
   public static void main(String[] args) {
-    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-    PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-    int code = run(args, out, err);
-    if (code != 0) {
-      System.exit(code);
-    }
+    Program.main(args, CopyGarment::run);
   }
 
   /**
@@ -81,30 +70,7 @@ public final class CopyGarment implements Callable<Integer> {
    * @return 0, or 2 when nothing was written
    */
   public static int run(String[] args, PrintStream out, PrintStream err) {
-    CommandLine line = new CommandLine(new CopyGarment(out));
-    line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
-    line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
-    line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
-    line.setExecutionExceptionHandler((fault, command, parsed) -> failed(err, message(fault)));
-    line.setParameterExceptionHandler(
-        (fault, wrong) -> failed(err, fault.getMessage() + " Ask for --help."));
-    return line.execute(args);
-  }
-
-  private static int failed(PrintStream err, String message) {
-    err.println(message);
-    err.println("Nothing was written.");
-    return FAILED;
-  }
-
-  private static String message(Exception fault) {
-    if (fault instanceof DraftingException) {
-      return String.valueOf(fault.getMessage());
-    }
-    if (fault instanceof IOException) {
-      return "The files cannot be written: " + fault.getMessage() + ".";
-    }
-    return "The program failed and should not have: " + fault + ".";
+    return Program.run(new CopyGarment(out), args, out, err);
   }
 
   @Override

@@ -31,6 +31,10 @@ final class Words {
     return String.format(Locale.ROOT, "%,d kB", Math.max(1, (bytes + 500) / 1000));
   }
 
+  static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
   static String count(int number, String one, String many) {
     return number + " " + (number == 1 ? one : many);
   }
