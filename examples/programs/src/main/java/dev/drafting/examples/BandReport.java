@@ -9,6 +9,7 @@ import dev.drafting.knit.sewing.Caution;
 import dev.drafting.knit.sewing.Cautions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** What came out for one strip, as lines for the console. */
@@ -30,7 +31,7 @@ final class BandReport {
             "  ",
             "By the lengths of parallel curves and what one recorded garment did. Sew a trial band"
                 + " on a scrap before you cut the good cloth."));
-    for (Caution caution : Cautions.of(OptionalInt.empty())) {
+    for (Caution caution : Cautions.of(OptionalInt.empty(), Optional.empty(), List.of())) {
       if (caution.topic().equals("Close fit and elastic")) {
         lines.addAll(Words.paragraph("  ", caution.text()));
       }
