@@ -41,17 +41,13 @@ final class Arrangement {
     cut(crossings);
   }
 
-  /**
-   * All closed loops that can be linked up from kept routes; each a list of pieces in order.
-   *
-   * @param turnedBackToo whether strands that are turned back may be part of a loop
-   */
-  List<List<Piece>> loops(boolean turnedBackToo) {
+  /** All closed loops that can be linked up from kept routes; each a list of pieces in order. */
+  List<List<Piece>> loops() {
     Map<Integer, List<Route>> leaving = new HashMap<>();
     Winding winding = Winding.of(chain);
     List<Route> kept = new ArrayList<>();
     for (Route route : routes) {
-      if ((turnedBackToo || isForward(route)) && isBoundary(route, winding)) {
+      if (isBoundary(route, winding)) {
         kept.add(route);
         leaving.computeIfAbsent(route.startNode(), node -> new ArrayList<>()).add(route);
       }
@@ -142,10 +138,6 @@ final class Arrangement {
     if (!route.isEmpty()) {
       routes.add(new Route(List.copyOf(route)));
     }
-  }
-
-  private boolean isForward(Route route) {
-    return route.pieces().stream().noneMatch(piece -> chain.get(piece.strand()).turnedBack());
   }
 
   /** Judged at the first of a few stations that does not lie too close to another strand. */

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 final class RawOutline {
   private static final double SNAP = 2 * CornerPlanner.TOUCHING;
   private static final double SAME_POINT = 1e-9;
+  private static final double WIDEST = 99_000;
 
   private final List<OffsetEdge> edges;
   private final Map<Integer, CornerTreatment> corners;
@@ -51,7 +52,7 @@ final class RawOutline {
    * first belongs to the first edge where that has any.
    */
   List<Strand> chain() {
-    return snapped(merged(unjoined()));
+    return snapped(Spikes.removed(snapped(merged(unjoined()))));
   }
 
   /** What was lost at corners because a curve is tighter there than its distance. */
@@ -103,10 +104,20 @@ final class RawOutline {
     List<Segment> segments = edges.get(edge).curve().segments();
     double distance = edges.get(edge).distance().toMm();
     for (int index = 0; index < segments.size(); index++) {
+      checkRadius(segments.get(index), edge, distance);
       Box box = segments.get(index).bounds();
       if (Math.max(box.maxX() - box.minX(), box.maxY() - box.minY()) > longerThan) {
         runs.add(ParallelRun.of(segments.get(index), edge, index, distance, tolerance));
       }
+    }
+  }
+
+  private void checkRadius(Segment segment, int edge, double distance) {
+    if (segment instanceof Arc && Math.abs(segment.curvatureAt(0)) * (WIDEST - Math.abs(distance)) < 1) {
+      throw DraftingException.of("an arc of the edge is too wide")
+          .at(edges.get(edge).name())
+          .value("a radius over 100 m")
+          .accepted("a radius up to 100 m with its distance, or a line");
     }
   }
 

@@ -70,11 +70,14 @@ final class SegmentMeetings {
     if (one.apartFrom(two) || ++pairs > MOST_PAIRS) {
       return;
     }
+    if (one.whole() instanceof Line && two.whole() instanceof Line) {
+      lines(one, two);
+      return;
+    }
     if (crossOnceAtMost(one, two) && settled(one, two)) {
       return;
     }
-    boolean lines = one.whole() instanceof Line && two.whole() instanceof Line;
-    if (lines || Math.max(one.size(), two.size()) < SMALLEST) {
+    if (Math.max(one.size(), two.size()) < SMALLEST) {
       return;
     }
     if (one.size() >= two.size()) {
@@ -83,6 +86,19 @@ final class SegmentMeetings {
     } else {
       meet(one, two.half(true));
       meet(one, two.half(false));
+    }
+  }
+
+  /** Two lines cross at whatever angle, but for none. */
+  private void lines(Stretch one, Stretch two) {
+    Vector alongOne = one.end().minus(one.start());
+    Vector alongTwo = two.end().minus(two.start());
+    Vector off = two.start().minus(one.start());
+    double cross = alongOne.cross(alongTwo);
+    double u = off.cross(alongTwo) / cross;
+    double v = off.cross(alongOne) / cross;
+    if (cross != 0 && inside(u, one) && inside(v, two)) {
+      add(clamp(u, 0, 1), clamp(v, 0, 1), one, two);
     }
   }
 

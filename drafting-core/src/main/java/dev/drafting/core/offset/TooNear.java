@@ -1,6 +1,5 @@
 package dev.drafting.core.offset;
 
-import dev.drafting.core.geometry.Arc;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Line;
@@ -9,6 +8,7 @@ import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 
 /**
  * Takes the EDGE tag from stretches of a finished outline that lie nearer to their own edge than
@@ -40,7 +40,9 @@ final class TooNear {
    */
   static Trimmer untagged(Trimmer trimmed, List<OffsetEdge> edges, double tolerance) {
     TooNear check = new TooNear(edges, tolerance);
-    boolean whole = trimmed.chainWasSimple();
+    boolean whole =
+        trimmed.chainWasSimple()
+            && trimmed.strands().stream().noneMatch(strand -> strand.tag() == OffsetTag.STEP);
     for (Strand strand : trimmed.strands()) {
       check.add(strand, whole);
     }
@@ -55,16 +57,15 @@ final class TooNear {
         strand.tag() == OffsetTag.EDGE
             && least > 0
             && (!whole || nearEnd(strand, edge.curve(), least));
-    if (!doubtful || isOneBend(edge.curve())) {
+    List<Segment> source = edge.curve().segments();
+    if (!doubtful || (source.size() == 1 && source.get(0) instanceof Line)) {
       strands.add(strand);
       return;
     }
     double from = 0;
     double last = 0;
     boolean near = isNear(strand, 0, edge, least);
-    int stations = stations(strand, least);
-    for (int i = 1; i <= stations; i++) {
-      double station = (double) i / stations;
+    for (double station : stations(strand, edge.curve(), least)) {
       if (isNear(strand, station, edge, least) != near) {
         double change = change(strand, last, station, edge, least, near);
         addPart(strand, from, change, near, edge);
@@ -76,18 +77,20 @@ final class TooNear {
     addPart(strand, from, 1, near, edge);
   }
 
-  /** Two for each distance along the strand. */
-  private static int stations(Strand strand, double least) {
-    double wanted = 2 * strand.segment().length().toMm() / least;
-    return (int) Math.max(FEWEST_STATIONS, Math.min(MOST_STATIONS, wanted));
-  }
-
-  /** A line, or an arc of up to half a circle, is never nearer to another stretch of itself. */
-  private static boolean isOneBend(Curve curve) {
-    Segment first = curve.segments().get(0);
-    return curve.segments().size() == 1
-        && (first instanceof Line
-            || (first instanceof Arc arc && Math.abs(arc.sweep().toRadians()) <= Math.PI));
+  /** Two for each distance along the strand, and where it is nearest to the ends of its edge. */
+  private static TreeSet<Double> stations(Strand strand, Curve edge, double least) {
+    Segment segment = strand.segment();
+    double wanted = 2 * segment.length().toMm() / least;
+    int count = (int) Math.max(FEWEST_STATIONS, Math.min(MOST_STATIONS, wanted));
+    TreeSet<Double> stations = new TreeSet<>();
+    for (int i = 1; i <= count; i++) {
+      stations.add((double) i / count);
+    }
+    for (Point end : List.of(edge.start(), edge.end())) {
+      Length along = Curve.of(segment).nearest(end).along();
+      stations.add(segment.parameterAt(along.min(segment.length())));
+    }
+    return stations;
   }
 
   private static boolean nearEnd(Strand strand, Curve edge, double least) {

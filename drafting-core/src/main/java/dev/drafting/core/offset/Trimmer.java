@@ -15,9 +15,13 @@ import java.util.List;
  */
 record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasSimple) {
 
-  private static final double LONGEST_TURNED_BACK = 0.25;
+  private static final double MOST_TURNED_BACK = 0.5;
+  private static final int MOST_ROUNDS = 4;
 
   static Trimmer trim(List<Strand> chain, List<OffsetEdge> edges, double tolerance) {
+    if (chain.isEmpty()) {
+      throw noRoom(edges, chain);
+    }
     List<StrandCrossing> crossings = StrandCrossings.of(chain);
     boolean turnedBack = chain.stream().anyMatch(Strand::turnedBack);
     if (crossings.isEmpty() && !turnedBack) {
@@ -27,28 +31,45 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
       return new Trimmer(chain, List.of(), true);
     }
     Arrangement arrangement = new Arrangement(chain, crossings);
-    List<Arrangement.Piece> loop = largest(arrangement.loops(false), chain);
+    List<Arrangement.Piece> loop = largest(arrangement.loops(), chain);
     if (loop.isEmpty()) {
-      loop = largest(arrangement.loops(true), chain);
-    }
-    if (loop.isEmpty() || !keepsForward(loop, chain, edges)) {
       throw noRoom(edges, chain);
     }
     List<Arrangement.Piece> ordered = inChainOrder(loop);
-    return new Trimmer(
-        strands(ordered, chain),
-        new Loss(chain, edges, arrangement, ordered).trimmings(tolerance),
-        false);
+    List<Trimming> trimmings =
+        new Loss(chain, edges, arrangement, ordered).trimmings(tolerance);
+    return new Trimmer(untied(strands(ordered, chain), edges), trimmings, false);
   }
 
-  /** The loop round the largest area, or none if all run clockwise. */
+  /**
+   * Crossings closer together than points can be told apart are one to the arrangement; what is
+   * left of such knots shows when the result is looked at again.
+   */
+  private static List<Strand> untied(List<Strand> outline, List<OffsetEdge> edges) {
+    List<Strand> chain = outline;
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      List<StrandCrossing> crossings = StrandCrossings.of(chain);
+      if (crossings.isEmpty()) {
+        return chain;
+      }
+      List<Arrangement.Piece> loop = largest(new Arrangement(chain, crossings).loops(), chain);
+      if (loop.isEmpty()) {
+        break;
+      }
+      chain = strands(inChainOrder(loop), chain);
+    }
+    throw noRoom(edges, chain);
+  }
+
+  /** The loop round the largest area, or none if all run clockwise or are turned inside out. */
   private static List<Arrangement.Piece> largest(
       List<List<Arrangement.Piece>> loops, List<Strand> chain) {
     List<Arrangement.Piece> best = List.of();
     double most = 0;
     for (List<Arrangement.Piece> loop : loops) {
-      double area = area(strands(loop, chain));
-      if (area > most) {
+      List<Strand> strands = strands(loop, chain);
+      double area = strands.isEmpty() ? 0 : area(strands);
+      if (area > most && runsForward(loop, chain)) {
         most = area;
         best = loop;
       }
@@ -57,21 +78,20 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
   }
 
   /**
-   * Beside a corner a swallowtail may have lost one of the branches that would cut it off. What is
-   * turned back there is short and becomes a join; a loop turned back on a grand scale is no
-   * outline.
+   * Where no point of the outline is farther away than the distance, the parallel winds round
+   * inside out. Short stretches that are turned back are what a swallowtail at a corner leaves;
+   * they become joins.
    */
-  private static boolean keepsForward(
-      List<Arrangement.Piece> loop, List<Strand> chain, List<OffsetEdge> edges) {
-    double run = 0;
+  private static boolean runsForward(List<Arrangement.Piece> loop, List<Strand> chain) {
+    double all = 0;
+    double back = 0;
     for (Arrangement.Piece piece : loop) {
       Strand strand = chain.get(piece.strand());
-      run = strand.turnedBack() ? run + strand.segment().length().toMm() : 0;
-      if (run > LONGEST_TURNED_BACK * Math.abs(edges.get(strand.edge()).distance().toMm())) {
-        return false;
-      }
+      double length = strand.between(piece.from(), piece.to()).segment().length().toMm();
+      all += length;
+      back += strand.turnedBack() ? length : 0;
     }
-    return true;
+    return back <= MOST_TURNED_BACK * all;
   }
 
   private static double area(List<Strand> strands) {
@@ -126,6 +146,6 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
       strands.add(strand.turnedBack() ? Strand.join(strand.segment(), strand.edge()) : strand);
       i++;
     }
-    return RawOutline.snapped(strands);
+    return RawOutline.snapped(Spikes.removed(RawOutline.snapped(strands)));
   }
 }

@@ -13,7 +13,7 @@ import java.util.List;
  * with the strands themselves, not with chords. Strands are looked up by the height of the ray.
  */
 final class Winding {
-  private static final double[] BESIDE = {1e-3, 1e-5, 1e-7, 1e-9};
+  private static final double[] BESIDE = {1e-8, 1e-6, 1e-4};
   private static final double SMALLEST = 1e-12;
 
   private final List<Segment> segments;
@@ -45,8 +45,8 @@ final class Winding {
   }
 
   /**
-   * The winding numbers left and right of a place on a strand, so near beside it that nothing else
-   * lies between where that can be; they differ by one then.
+   * The winding numbers left and right of a place on a strand, as near beside it as numbers can
+   * tell; they differ by one unless another strand lies on this one.
    */
   int[] beside(Segment segment, double at, double length) {
     Point point = segment.pointAt(at);
