@@ -33,11 +33,20 @@ final class Arrangement {
   }
 
   private final List<Strand> chain;
+  private final boolean closed;
   private final List<Point> nodes = new ArrayList<>();
   private final List<Route> routes = new ArrayList<>();
 
-  Arrangement(List<Strand> chain, List<StrandCrossing> crossings) {
+  /**
+   * Cuts a chain.
+   *
+   * @param chain strands end to end
+   * @param crossings where it crosses itself
+   * @param closed whether the last strand meets the first
+   */
+  Arrangement(List<Strand> chain, List<StrandCrossing> crossings, boolean closed) {
     this.chain = chain;
+    this.closed = closed;
     cut(crossings);
   }
 
@@ -62,6 +71,59 @@ final class Arrangement {
     return loops;
   }
 
+  /**
+   * The longest way along an open chain, ever onwards, over routes that bound their own strip and
+   * are covered by no other.
+   *
+   * @param strips the chain, and back along its source
+   * @param distances of the edges, millimetres
+   */
+  List<Piece> way(Winding strips, double[] distances) {
+    int n = routes.size();
+    double[] best = new double[n];
+    int[] next = new int[n];
+    Map<Integer, Integer> leaving = new HashMap<>();
+    int start = -1;
+    for (int i = n - 1; i >= 0; i--) {
+      Route route = routes.get(i);
+      next[i] = -1;
+      if (!boundsItsStrip(route, strips, distances)) {
+        continue;
+      }
+      best[i] = route.pieces().stream().mapToDouble(this::reach).sum();
+      int on = leaving.getOrDefault(route.endNode(), -1);
+      if (on >= 0) {
+        next[i] = on;
+        best[i] += best[on];
+      }
+      int other = leaving.getOrDefault(route.startNode(), -1);
+      if (other < 0 || best[i] > best[other]) {
+        leaving.put(route.startNode(), i);
+      }
+      start = start < 0 || best[i] > best[start] ? i : start;
+    }
+    List<Piece> way = new ArrayList<>();
+    for (int i = start; i >= 0; i = next[i]) {
+      way.addAll(routes.get(i).pieces());
+    }
+    return way;
+  }
+
+  private boolean boundsItsStrip(Route route, Winding strips, double[] distances) {
+    Piece piece =
+        route.pieces().stream().max(Comparator.comparingDouble(this::reach)).orElseThrow();
+    Strand strand = chain.get(piece.strand());
+    double middle = (piece.from() + piece.to()) / 2;
+    int[] beside = strips.beside(strand.segment(), middle, reach(piece));
+    boolean outward = beside[0] == 1 && beside[1] == 0;
+    boolean inward = beside[0] == 0 && beside[1] == -1;
+    if (strand.turnedBack() || strand.tag() != OffsetTag.EDGE) {
+      return !strand.turnedBack() && (outward || inward);
+    }
+    double distance = distances[strand.edge()];
+    return distance > 0 ? outward : distance < 0 ? inward : beside[0] == 0 && beside[1] == 0;
+  }
+
   Point node(int number) {
     return nodes.get(number);
   }
@@ -71,11 +133,12 @@ final class Arrangement {
     for (int i = 0; i < chain.size(); i++) {
       cuts.add(new ArrayList<>());
     }
-    boolean[] crossed = new boolean[chain.size() * 2 + crossings.size() * 2 + 2];
-    int[] joints = new int[chain.size()];
+    boolean[] crossed = new boolean[chain.size() + crossings.size() + 1];
+    int[] joints = new int[chain.size() + 1];
     for (int i = 0; i < chain.size(); i++) {
       joints[i] = node(chain.get(i).start());
     }
+    joints[chain.size()] = closed ? joints[0] : node(chain.get(chain.size() - 1).end());
     for (StrandCrossing crossing : crossings) {
       int node = node(crossing.point());
       crossed[node] = true;
@@ -113,7 +176,7 @@ final class Arrangement {
           node = next;
         }
       }
-      int end = joints[(i + 1) % joints.length];
+      int end = joints[i + 1];
       if (end != node) {
         pieces.add(new Piece(i, from, 1, node, end));
       }
@@ -123,7 +186,7 @@ final class Arrangement {
 
   private void gather(List<Piece> pieces, boolean[] crossed) {
     int first = 0;
-    while (first < pieces.size() && !crossed[pieces.get(first).startNode()]) {
+    while (closed && first < pieces.size() && !crossed[pieces.get(first).startNode()]) {
       first++;
     }
     List<Piece> route = new ArrayList<>();

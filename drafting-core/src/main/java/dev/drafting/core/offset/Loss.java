@@ -18,13 +18,16 @@ final class Loss {
   private final List<OffsetEdge> edges;
   private final Arrangement arrangement;
   private final List<Arrangement.Piece> loop;
+  private final boolean closed;
   private final List<Trimming> trimmings = new ArrayList<>();
 
   Loss(
       List<Strand> chain,
       List<OffsetEdge> edges,
       Arrangement arrangement,
-      List<Arrangement.Piece> loop) {
+      List<Arrangement.Piece> loop,
+      boolean closed) {
+    this.closed = closed;
     this.chain = chain;
     this.edges = edges;
     this.arrangement = arrangement;
@@ -42,13 +45,17 @@ final class Loss {
     for (int i = 0; i < loop.size(); i++) {
       Arrangement.Piece here = loop.get(i);
       Arrangement.Piece next = loop.get((i + 1) % loop.size());
-      report(here, next, keptEdges, tolerance);
+      report(here, next, keptEdges, tolerance, closed || i + 1 < loop.size());
     }
     return trimmings;
   }
 
   private void report(
-      Arrangement.Piece here, Arrangement.Piece next, Set<Integer> kept, double tolerance) {
+      Arrangement.Piece here,
+      Arrangement.Piece next,
+      Set<Integer> kept,
+      double tolerance,
+      boolean meet) {
     Map<Integer, Double> lost = new TreeMap<>();
     Set<Integer> tight = new TreeSet<>();
     int strand = here.strand();
@@ -65,7 +72,7 @@ final class Loss {
       add(strand, from, next.from(), lost, tight);
     }
     long remaining = lost.keySet().stream().filter(kept::contains).count();
-    boolean ordinary = tight.isEmpty() && remaining == 2 && isShort(lost);
+    boolean ordinary = meet && tight.isEmpty() && remaining == 2 && isShort(lost);
     Point at = arrangement.node(here.endNode());
     lost.forEach(
         (edge, length) -> {

@@ -12,11 +12,13 @@ import java.util.Objects;
 import java.util.TreeMap;
 
 /**
- * What to draw parallel to an outline: edges with a distance each, and how the corners are treated.
+ * What to draw parallel to an outline or to a line that is open: edges with a distance each, and
+ * how the corners are treated.
  *
- * <p>The outline is closed and counter-clockwise; positive distances are outward, that is to the
- * right of the direction of travel. Corners without a treatment of their own are mitred. Where an
- * edge is made of several segments that do not run on smoothly, those joints are mitred as well.
+ * <p>An outline is closed and counter-clockwise; positive distances are outward, that is to the
+ * right of the direction of travel, beside an open line too. Corners without a treatment of their
+ * own are mitred. Where an edge is made of several segments that do not run on smoothly, those
+ * joints are mitred as well.
  *
  * <pre>{@code
  * OffsetEdge side = OffsetEdge.of("side", Curve.polyline(new Point(0, 0), new Point(100, 0), new Point(100, 50)), Length.mm(10));
@@ -24,6 +26,7 @@ import java.util.TreeMap;
  * OffsetResult result = Offset.of(List.of(side, neck)).result();
  * result.length("side");  // => 170 mm
  * result.outline().areaSquareMm();  // => 6600.0
+ * Offset.ofOpen(List.of(side)).result().outline();  // => Curve of 2 lines, 170 mm, open, (0, -10) to (110, 50)
  * }</pre>
  *
  * @since 0.1
@@ -36,10 +39,16 @@ public final class Offset implements Serializable {
 
   private final List<OffsetEdge> edges;
   private final TreeMap<Integer, CornerTreatment> corners;
+  private final boolean closed;
   private final Length tolerance;
 
-  private Offset(List<OffsetEdge> edges, Map<Integer, CornerTreatment> corners, Length tolerance) {
+  private Offset(
+      List<OffsetEdge> edges,
+      Map<Integer, CornerTreatment> corners,
+      boolean closed,
+      Length tolerance) {
     this.edges = edges;
+    this.closed = closed;
     this.corners = new TreeMap<>(corners);
     this.tolerance = tolerance;
   }
@@ -53,15 +62,35 @@ public final class Offset implements Serializable {
    * @throws DraftingException if there are no edges, they do not join up, or they run clockwise
    */
   public static Offset of(List<OffsetEdge> closedOutline) {
-    List<OffsetEdge> edges = List.copyOf(closedOutline);
+    List<OffsetEdge> edges = checked(closedOutline);
+    checkJoined(edges.get(edges.size() - 1), edges.get(0));
+    checkCounterClockwise(edges);
+    return new Offset(edges, Map.of(), true, USUAL_TOLERANCE);
+  }
+
+  /**
+   * A line that does not close, with a distance for each edge, all corners mitred. The result ends
+   * square to its ends: it begins and stops at the distance straight beside the first and the last
+   * point.
+   *
+   * @param openLine edges end to end (within 1e-6 mm), in either direction; the line must not cross
+   *     itself
+   * @return the offset, not yet computed
+   * @throws DraftingException if there are no edges or they do not join up
+   */
+  public static Offset ofOpen(List<OffsetEdge> openLine) {
+    return new Offset(checked(openLine), Map.of(), false, USUAL_TOLERANCE);
+  }
+
+  private static List<OffsetEdge> checked(List<OffsetEdge> joined) {
+    List<OffsetEdge> edges = List.copyOf(joined);
     if (edges.isEmpty()) {
       throw DraftingException.of("an outline has no edges").accepted("one edge or more");
     }
-    for (int i = 0; i < edges.size(); i++) {
-      checkJoined(edges.get(i), edges.get((i + 1) % edges.size()));
+    for (int i = 0; i + 1 < edges.size(); i++) {
+      checkJoined(edges.get(i), edges.get(i + 1));
     }
-    checkCounterClockwise(edges);
-    return new Offset(edges, Map.of(), USUAL_TOLERANCE);
+    return edges;
   }
 
   private static void checkJoined(OffsetEdge edge, OffsetEdge next) {
@@ -81,7 +110,7 @@ public final class Offset implements Serializable {
         chain.add(Strand.join(segment, i));
       }
     }
-    List<Segment> joined = RawOutline.snapped(chain).stream().map(Strand::segment).toList();
+    List<Segment> joined = ChainJoints.snapped(chain, true).stream().map(Strand::segment).toList();
     double area = Curve.of(joined).areaSquareMm();
     if (!(area > 0)) {
       throw DraftingException.of("the outline runs clockwise or encloses nothing")
@@ -100,14 +129,18 @@ public final class Offset implements Serializable {
    * @throws DraftingException if there is no such edge
    */
   public Offset withCorner(int edgeBefore, CornerTreatment treatment) {
-    if (edgeBefore < 0 || edgeBefore >= edges.size()) {
+    int count = closed ? edges.size() : edges.size() - 1;
+    if (edgeBefore < 0 || edgeBefore >= count) {
       throw DraftingException.of("the outline has no such corner")
           .value(edgeBefore)
-          .accepted("a number from 0 to " + (edges.size() - 1));
+          .accepted(
+              count == 0
+                  ? "none: a single open edge has no corner"
+                  : "a number from 0 to " + (count - 1));
     }
     TreeMap<Integer, CornerTreatment> all = new TreeMap<>(corners);
     all.put(edgeBefore, Objects.requireNonNull(treatment, "treatment"));
-    return new Offset(edges, all, tolerance);
+    return new Offset(edges, all, closed, tolerance);
   }
 
   /**
@@ -124,19 +157,23 @@ public final class Offset implements Serializable {
           .value(wanted)
           .accepted(FINEST_TOLERANCE + " or more");
     }
-    return new Offset(edges, corners, wanted);
+    return new Offset(edges, corners, closed, wanted);
   }
 
   /**
    * Computes the outline.
    *
-   * @return a simple closed outline with its parts and trimmings
+   * @return an outline, or an open line, that does not cross itself, with its parts and trimmings
    * @throws DraftingException naming an edge, if no simple outline exists at these distances
    */
   public OffsetResult result() {
     double within = tolerance.toMm();
-    RawOutline raw = RawOutline.of(edges, corners, within);
-    Trimmer trimmed = TooNear.untagged(Trimmer.trim(raw.chain(), edges, within), edges, within);
+    RawOutline raw = RawOutline.of(edges, corners, closed, within);
+    Trimmer simple =
+        closed
+            ? Trimmer.trim(raw.chain(), edges, within)
+            : OpenTrimmer.trim(raw.chain(), edges, within);
+    Trimmer trimmed = TooNear.untagged(simple, edges, within);
     List<Trimming> trimmings = new ArrayList<>(raw.trimmings());
     trimmings.addAll(trimmed.trimmings());
     List<Segment> outline = trimmed.strands().stream().map(Strand::segment).toList();
@@ -152,17 +189,18 @@ public final class Offset implements Serializable {
     return other instanceof Offset that
         && edges.equals(that.edges)
         && corners.equals(that.corners)
+        && closed == that.closed
         && tolerance.equals(that.tolerance);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(edges, corners, tolerance);
+    return Objects.hash(edges, corners, closed, tolerance);
   }
 
   @Override
   public String toString() {
-    StringBuilder text = new StringBuilder("Offset of ");
+    StringBuilder text = new StringBuilder(closed ? "Offset of " : "Open offset of ");
     for (int i = 0; i < edges.size() && text.length() < 800; i++) {
       text.append(i == 0 ? "" : ", ").append(edges.get(i));
       CornerTreatment treatment = corners.get(i);

@@ -8,7 +8,8 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * One closed outline, counter-clockwise and without crossings, whose every part knows its source.
+ * One closed outline, counter-clockwise and without crossings, whose every part knows its source;
+ * or one open line beside an open source.
  *
  * @since 0.1
  */
@@ -31,14 +32,15 @@ public final class OffsetResult implements Serializable {
   /**
    * The whole outline.
    *
-   * @return a closed curve, counter-clockwise
+   * @return a closed curve, counter-clockwise; an open one beside an open source
    */
   public Curve outline() {
     return outline;
   }
 
   /**
-   * The parts in the order of the outline; the end of each is the start of the next.
+   * The parts in the order of the outline; the end of each is the start of the next, within 1e-9
+   * mm.
    *
    * @return all parts
    */
@@ -101,8 +103,10 @@ public final class OffsetResult implements Serializable {
 
   @Override
   public String toString() {
-    StringBuilder text = new StringBuilder("Offset outline, ");
-    text.append(OffsetText.rounded(outline.length())).append(" round");
+    StringBuilder text =
+        new StringBuilder(outline.isClosed() ? "Offset outline, " : "Offset line, ");
+    text.append(OffsetText.rounded(outline.length()));
+    text.append(outline.isClosed() ? " round" : " long");
     for (int i = 0; i < parts.size() && text.length() < 700; i++) {
       text.append(i == 0 ? ": " : "; ").append(parts.get(i));
     }

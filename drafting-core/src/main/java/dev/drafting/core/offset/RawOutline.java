@@ -3,44 +3,47 @@ package dev.drafting.core.offset;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Arc;
 import dev.drafting.core.geometry.Box;
-import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /**
- * The closed chain of parallels and joins before distant parts are trimmed against each other. It
- * may still cross itself.
+ * The chain of parallels and joins before distant parts are trimmed against each other. It may
+ * still cross itself.
  */
 final class RawOutline {
-  private static final double SNAP = 2 * CornerPlanner.TOUCHING;
-  private static final double SAME_POINT = 1e-9;
   private static final double WIDEST = 99_000;
 
   private final List<OffsetEdge> edges;
   private final Map<Integer, CornerTreatment> corners;
+  private final boolean closed;
   private final List<ParallelRun> runs = new ArrayList<>();
   private final List<CornerPlan> plans = new ArrayList<>();
 
-  private RawOutline(List<OffsetEdge> edges, Map<Integer, CornerTreatment> corners) {
+  private RawOutline(
+      List<OffsetEdge> edges, Map<Integer, CornerTreatment> corners, boolean closed) {
     this.edges = edges;
     this.corners = corners;
+    this.closed = closed;
   }
 
   /**
    * Builds the chain.
    *
-   * @param edges the closed outline
+   * @param edges the outline
    * @param corners treatments by the edge before the corner; a mitre where none is given
+   * @param closed whether the last edge meets the first
    * @param tolerance millimetres
    */
   static RawOutline of(
-      List<OffsetEdge> edges, Map<Integer, CornerTreatment> corners, double tolerance) {
-    RawOutline outline = new RawOutline(edges, corners);
+      List<OffsetEdge> edges,
+      Map<Integer, CornerTreatment> corners,
+      boolean closed,
+      double tolerance) {
+    RawOutline outline = new RawOutline(edges, corners, closed);
     outline.runBeside(tolerance);
     outline.planCorners();
     outline.dropImpossibleTrims();
@@ -48,11 +51,12 @@ final class RawOutline {
   }
 
   /**
-   * The chain: strands each ending where the next begins, the last where the first begins. The
-   * first belongs to the first edge where that has any.
+   * The chain: strands each ending where the next begins, the last where the first begins if it is
+   * closed. The first belongs to the first edge where that has any.
    */
   List<Strand> chain() {
-    return snapped(Spikes.removed(snapped(merged(unjoined()))));
+    List<Strand> joined = ChainJoints.snapped(ChainJoints.merged(unjoined()), closed);
+    return ChainJoints.snapped(Spikes.removed(joined, closed), closed);
   }
 
   /** What was lost at corners because a curve is tighter there than its distance. */
@@ -113,7 +117,8 @@ final class RawOutline {
   }
 
   private void checkRadius(Segment segment, int edge, double distance) {
-    if (segment instanceof Arc && Math.abs(segment.curvatureAt(0)) * (WIDEST - Math.abs(distance)) < 1) {
+    if (segment instanceof Arc
+        && Math.abs(segment.curvatureAt(0)) * (WIDEST - Math.abs(distance)) < 1) {
       throw DraftingException.of("an arc of the edge is too wide")
           .at(edges.get(edge).name())
           .value("a radius over 100 m")
@@ -125,6 +130,10 @@ final class RawOutline {
     for (int i = 0; i < runs.size(); i++) {
       ParallelRun a = runs.get(i);
       ParallelRun b = runs.get((i + 1) % runs.size());
+      if (!closed && i + 1 == runs.size()) {
+        plans.add(openEnds(a, b));
+        continue;
+      }
       boolean corner = i + 1 == runs.size() || a.edge() != b.edge();
       CornerTreatment treatment =
           corner
@@ -132,6 +141,12 @@ final class RawOutline {
               : CornerTreatment.mitre();
       plans.add(plan(a, b, treatment));
     }
+  }
+
+  /** An open chain ends square: with the ends of the parallels, or before they turn back. */
+  private static CornerPlan openEnds(ParallelRun last, ParallelRun first) {
+    return new CornerPlan(
+        last.lastForward(), List.of(), List.of(), List.of(), first.firstForward());
   }
 
   private CornerPlan plan(ParallelRun a, ParallelRun b, CornerTreatment treatment) {
@@ -162,7 +177,9 @@ final class RawOutline {
     ParallelRun a = runs.get(corner);
     ParallelRun b = runs.get((corner + 1) % runs.size());
     CornerPlan plan = plans.get(corner);
-    if (plan.startB() > 0 || plan.endA() < a.strands().size()) {
+    if (!closed && corner + 1 == runs.size()) {
+      plans.set(corner, new CornerPlan(a.strands().size(), List.of(), List.of(), List.of(), 0));
+    } else if (plan.startB() > 0 || plan.endA() < a.strands().size()) {
       plans.set(corner, CornerPlanner.throughCorner(a, b, a.edge()));
     }
   }
@@ -179,94 +196,5 @@ final class RawOutline {
       chain.addAll(after.across());
     }
     return chain;
-  }
-
-  /** A line and its straight continuation become one line. */
-  private static List<Strand> merged(List<Strand> chain) {
-    List<Strand> merged = new ArrayList<>();
-    for (Strand strand : chain) {
-      if (isPoint(strand.segment())) {
-        continue;
-      }
-      Strand last = merged.isEmpty() ? null : merged.get(merged.size() - 1);
-      Strand both = last == null ? null : together(last, strand);
-      if (both == null) {
-        merged.add(strand);
-      } else {
-        merged.set(merged.size() - 1, both);
-      }
-    }
-    return merged;
-  }
-
-  private static boolean isPoint(Segment segment) {
-    return segment instanceof Line line && near(line.start(), line.end(), SAME_POINT);
-  }
-
-  private static @Nullable Strand together(Strand one, Strand two) {
-    Origin a = one.origin();
-    Origin b = two.origin();
-    boolean continued =
-        a != null
-            && b != null
-            && one.edge() == two.edge()
-            && a.index() == b.index()
-            && (a.from() == a.to() || b.from() == b.to())
-            && !one.turnedBack()
-            && !two.turnedBack()
-            && one.segment() instanceof Line
-            && two.segment() instanceof Line
-            && a.segment() instanceof Line;
-    if (!continued || a == null || b == null) {
-      return null;
-    }
-    Origin whole =
-        new Origin(
-            a.segment(),
-            a.index(),
-            a.from() == a.to() ? b.from() : a.from(),
-            b.from() == b.to() ? a.to() : b.to());
-    return Strand.parallel(new Line(one.start(), two.end()), one.edge(), whole);
-  }
-
-  /** Neighbours that meet but for rounding are made to meet exactly. */
-  static List<Strand> snapped(List<Strand> chain) {
-    int n = chain.size();
-    Point[] starts = new Point[n];
-    Point[] ends = new Point[n];
-    for (int i = 0; i < n; i++) {
-      Strand one = chain.get(i);
-      Strand two = chain.get((i + 1) % n);
-      boolean fixed = two.segment() instanceof Arc;
-      boolean bothFixed = fixed && one.segment() instanceof Arc;
-      Point joint = fixed ? two.start() : one.end();
-      ends[i] = bothFixed ? one.end() : joint;
-      starts[(i + 1) % n] = joint;
-      if (!near(one.end(), two.start(), SNAP)) {
-        throw new IllegalStateException("parallels do not join up at " + one + " and " + two);
-      }
-    }
-    List<Strand> joined = new ArrayList<>();
-    for (int i = 0; i < n; i++) {
-      joined.add(chain.get(i).withEnds(starts[i], ends[i]));
-      Point next = starts[(i + 1) % n];
-      if (!near(ends[i], next, SAME_POINT)) {
-        Strand strand = chain.get(i);
-        Origin origin = strand.origin();
-        Line line = new Line(ends[i], next);
-        joined.add(
-            new Strand(
-                line,
-                strand.tag(),
-                strand.edge(),
-                origin == null ? null : origin.endOnly(true),
-                false));
-      }
-    }
-    return joined;
-  }
-
-  private static boolean near(Point a, Point b, double within) {
-    return Math.hypot(a.x() - b.x(), a.y() - b.y()) <= within;
   }
 }

@@ -6,23 +6,26 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Takes away spikes of no width: where a line is followed by one that runs straight back over it. */
+/**
+ * Takes away spikes of no width: where a line is followed by one that runs straight back over it.
+ */
 final class Spikes {
   private static final double WIDTH = 1e-7;
 
   private Spikes() {}
 
   /**
-   * A closed chain without spikes.
+   * A chain without spikes.
    *
    * @param chain strands end to end
+   * @param closed whether the last meets the first
    */
-  static List<Strand> removed(List<Strand> chain) {
+  static List<Strand> removed(List<Strand> chain, boolean closed) {
     List<Strand> kept = new ArrayList<>();
     for (Strand strand : chain) {
       push(kept, strand);
     }
-    boolean changed = true;
+    boolean changed = closed;
     while (changed && kept.size() > 2) {
       Strand last = kept.get(kept.size() - 1);
       List<Strand> both = shortened(last, kept.get(0));
@@ -54,7 +57,9 @@ final class Spikes {
     kept.add(strand);
   }
 
-  /** What is left of two lines of which the second runs back over the first; null if it does not. */
+  /**
+   * What is left of two lines of which the second runs back over the first; null if it does not.
+   */
   private static @Nullable List<Strand> shortened(Strand one, Strand two) {
     if (!(one.segment() instanceof Line first) || !(two.segment() instanceof Line second)) {
       return null;

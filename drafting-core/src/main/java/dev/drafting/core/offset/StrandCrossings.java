@@ -10,24 +10,26 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
-/** Finds all places where a closed chain of strands crosses itself. */
+/** Finds all places where a chain of strands crosses itself. */
 final class StrandCrossings {
   private static final double JOINT = 1e-6;
 
   private final List<Strand> chain;
+  private final boolean closed;
   private final Box[] boxes;
   private final List<StrandCrossing> found = new ArrayList<>();
 
-  private StrandCrossings(List<Strand> chain) {
+  private StrandCrossings(List<Strand> chain, boolean closed) {
     this.chain = chain;
+    this.closed = closed;
     this.boxes = new Box[chain.size()];
     for (int i = 0; i < boxes.length; i++) {
       boxes[i] = chain.get(i).segment().bounds();
     }
   }
 
-  static List<StrandCrossing> of(List<Strand> chain) {
-    StrandCrossings crossings = new StrandCrossings(chain);
+  static List<StrandCrossing> of(List<Strand> chain, boolean closed) {
+    StrandCrossings crossings = new StrandCrossings(chain, closed);
     crossings.sweep();
     return crossings.found;
   }
@@ -64,7 +66,7 @@ final class StrandCrossings {
   private void between(int i, int j) {
     int last = chain.size() - 1;
     boolean follows = j == i + 1;
-    boolean closes = i == 0 && j == last;
+    boolean closes = closed && i == 0 && j == last;
     Segment one = chain.get(i).segment();
     Segment two = chain.get(j).segment();
     if ((follows || closes) && one instanceof Line && two instanceof Line) {

@@ -8,6 +8,7 @@ import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -78,7 +79,7 @@ final class TooNear {
   }
 
   /** Two for each distance along the strand, and where it is nearest to the ends of its edge. */
-  private static TreeSet<Double> stations(Strand strand, Curve edge, double least) {
+  private static SortedSet<Double> stations(Strand strand, Curve edge, double least) {
     Segment segment = strand.segment();
     double wanted = 2 * segment.length().toMm() / least;
     int count = (int) Math.max(FEWEST_STATIONS, Math.min(MOST_STATIONS, wanted));

@@ -22,7 +22,7 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
     if (chain.isEmpty()) {
       throw noRoom(edges, chain);
     }
-    List<StrandCrossing> crossings = StrandCrossings.of(chain);
+    List<StrandCrossing> crossings = StrandCrossings.of(chain, true);
     boolean turnedBack = chain.stream().anyMatch(Strand::turnedBack);
     if (crossings.isEmpty() && !turnedBack) {
       if (area(chain) <= 0) {
@@ -30,15 +30,15 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
       }
       return new Trimmer(chain, List.of(), true);
     }
-    Arrangement arrangement = new Arrangement(chain, crossings);
+    Arrangement arrangement = new Arrangement(chain, crossings, true);
     List<Arrangement.Piece> loop = largest(arrangement.loops(), chain);
     if (loop.isEmpty()) {
       throw noRoom(edges, chain);
     }
     List<Arrangement.Piece> ordered = inChainOrder(loop);
     List<Trimming> trimmings =
-        new Loss(chain, edges, arrangement, ordered).trimmings(tolerance);
-    return new Trimmer(untied(strands(ordered, chain), edges), trimmings, false);
+        new Loss(chain, edges, arrangement, ordered, true).trimmings(tolerance);
+    return new Trimmer(untied(strands(ordered, chain, true), edges), trimmings, false);
   }
 
   /**
@@ -48,15 +48,16 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
   private static List<Strand> untied(List<Strand> outline, List<OffsetEdge> edges) {
     List<Strand> chain = outline;
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      List<StrandCrossing> crossings = StrandCrossings.of(chain);
+      List<StrandCrossing> crossings = StrandCrossings.of(chain, true);
       if (crossings.isEmpty()) {
         return chain;
       }
-      List<Arrangement.Piece> loop = largest(new Arrangement(chain, crossings).loops(), chain);
+      List<Arrangement.Piece> loop =
+          largest(new Arrangement(chain, crossings, true).loops(), chain);
       if (loop.isEmpty()) {
         break;
       }
-      chain = strands(inChainOrder(loop), chain);
+      chain = strands(inChainOrder(loop), chain, true);
     }
     throw noRoom(edges, chain);
   }
@@ -67,7 +68,7 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
     List<Arrangement.Piece> best = List.of();
     double most = 0;
     for (List<Arrangement.Piece> loop : loops) {
-      List<Strand> strands = strands(loop, chain);
+      List<Strand> strands = strands(loop, chain, true);
       double area = strands.isEmpty() ? 0 : area(strands);
       if (area > most && runsForward(loop, chain)) {
         most = area;
@@ -98,7 +99,7 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
     return Curve.of(strands.stream().map(Strand::segment).toList()).areaSquareMm();
   }
 
-  private static DraftingException noRoom(List<OffsetEdge> edges, List<Strand> chain) {
+  static DraftingException noRoom(List<OffsetEdge> edges, List<Strand> chain) {
     OffsetEdge widest =
         chain.stream()
             .filter(Strand::turnedBack)
@@ -131,7 +132,7 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
     return ordered;
   }
 
-  private static List<Strand> strands(List<Arrangement.Piece> loop, List<Strand> chain) {
+  static List<Strand> strands(List<Arrangement.Piece> loop, List<Strand> chain, boolean closed) {
     List<Strand> strands = new ArrayList<>();
     int i = 0;
     while (i < loop.size()) {
@@ -146,6 +147,7 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
       strands.add(strand.turnedBack() ? Strand.join(strand.segment(), strand.edge()) : strand);
       i++;
     }
-    return RawOutline.snapped(Spikes.removed(RawOutline.snapped(strands)));
+    return ChainJoints.snapped(
+        Spikes.removed(ChainJoints.snapped(strands, closed), closed), closed);
   }
 }

@@ -27,8 +27,7 @@ class OffsetStressTest {
     for (int seed = 0; seed < EACH; seed++) {
       RandomOutline outline = RandomOutline.of(kind, seed);
       try {
-        List<String> faults =
-            OffsetJudge.faults(outline.edges(), outline.offset().result(), 0.01);
+        List<String> faults = OffsetJudge.faults(outline.edges(), outline.offset().result(), 0.01);
         assertEquals(List.of(), faults, "seed " + seed);
       } catch (DraftingException complaint) {
         assertTrue(

@@ -15,6 +15,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.valid.IsSimpleOp;
 import org.locationtech.jts.operation.valid.IsValidOp;
 
 /**
@@ -47,12 +48,16 @@ public final class OffsetJudge {
     return judge.faults;
   }
 
-  /** What of the faults of a result can be said of its shape alone: that it is not simple. */
+  /** Whether an outline or an open line crosses itself nowhere. */
   public static boolean isSimple(Curve outline) {
     return error(outline, 1e-3).isEmpty() || error(outline, 1e-6).isEmpty();
   }
 
   private static String error(Curve outline, double flat) {
+    if (!outline.isClosed()) {
+      IsSimpleOp judge = new IsSimpleOp(JtsBridge.toJts(outline, Length.mm(flat)));
+      return judge.isSimple() ? "" : "crosses itself at " + judge.getNonSimpleLocation();
+    }
     IsValidOp judge = new IsValidOp(JtsBridge.toPolygon(outline, Length.mm(flat)));
     return judge.isValid() ? "" : judge.getValidationError().toString();
   }
@@ -62,14 +67,15 @@ public final class OffsetJudge {
     if (!isSimple(outline)) {
       faults.add("not simple: " + error(outline, 1e-6));
     }
-    if (!(outline.areaSquareMm() > 0)) {
+    if (outline.isClosed() && !(outline.areaSquareMm() > 0)) {
       faults.add("area of " + outline.areaSquareMm());
     }
   }
 
   private void joined() {
     List<OffsetPart> parts = result.parts();
-    for (int i = 0; i < parts.size(); i++) {
+    int joints = result.outline().isClosed() ? parts.size() : parts.size() - 1;
+    for (int i = 0; i < joints; i++) {
       Point end = parts.get(i).curve().end();
       Point next = parts.get((i + 1) % parts.size()).curve().start();
       if (end.distanceTo(next).toMm() > 1e-8) {

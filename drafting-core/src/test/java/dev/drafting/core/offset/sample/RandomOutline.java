@@ -68,6 +68,15 @@ public record RandomOutline(List<OffsetEdge> edges, List<CornerTreatment> corner
     return offset;
   }
 
+  /** The offset of the outline without its last edge, if it has several: an open line. */
+  public Offset openOffset() {
+    Offset offset = Offset.ofOpen(edges.subList(0, Math.max(1, edges.size() - 1)));
+    for (int i = 0; i + 2 < corners.size(); i++) {
+      offset = offset.withCorner(i, corners.get(i));
+    }
+    return offset;
+  }
+
   private static List<OffsetEdge> edges(Kind kind, Random random) {
     return switch (kind) {
       case CONVEX -> between(random, round(random, 3 + random.nextInt(6), 0.8, 1), 0.001, 0.03);
