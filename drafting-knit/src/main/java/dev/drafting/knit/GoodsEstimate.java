@@ -103,7 +103,7 @@ final class GoodsEstimate {
   }
 
   private static Goods cloth(Fabric fabric, List<Rectangle> pieces) {
-    Length across = fabric.widthAfterWashing().orElse(usualWidth(fabric));
+    Length across = fabric.widthToCut().orElse(usualWidth(fabric));
     Length lay = rows(pieces, across.toMm());
     Length unwashed = fabric.isPrewashed() ? fabric.shrinkage().beforeWashingAlong(lay) : lay;
     Length bought = unwashed.times(1 + END_LOSS);

@@ -34,6 +34,15 @@ public sealed interface BandFinish extends Finish permits FoldedBand, WrappedBin
   Length cutWidth();
 
   /**
+   * How much of that width is sewn in.
+   *
+   * @return the allowances along its edges; nothing for a strip that goes round its seam
+   */
+  default Length sewnIn() {
+    return Length.ZERO;
+  }
+
+  /**
    * What the strip is called on the garment.
    *
    * @return such as "band", "binding" or "cuff"

@@ -38,6 +38,7 @@ public final class BandFit implements Serializable {
   private final Length furthestSewn;
   private final FlatWindow window;
   private final Wanted wanted;
+  private final double larger;
   private final Length loop;
 
   private BandFit(BandEdge edge, BandFinish finish, Fabric fabric, StripRule rule) {
@@ -55,7 +56,9 @@ public final class BandFit implements Serializable {
         seam.isZero() ? joinLine.max(edge.lengthAt(finish.showing().negated(), seam)) : joinLine;
     this.window = FlatWindow.of(edge, finish, fabric.tension());
     this.wanted = new Wanted(finish.intent(), window, finishedEdge, turned.stretchClass());
-    this.loop = rule.loop(joinLine, wanted.range(), furthestSewn.dividedBy(1 + usableStretch));
+    this.larger = grain.larger(fabric.shrinkageToCome());
+    Length byRule = rule.loop(joinLine, wanted.range(), furthestSewn.dividedBy(1 + usableStretch));
+    this.loop = rule.isAlreadyCut() ? byRule.dividedBy(larger) : byRule;
   }
 
   /**
@@ -179,7 +182,7 @@ public final class BandFit implements Serializable {
   }
 
   /**
-   * The strip joined to a loop, relaxed.
+   * The strip joined to a loop, relaxed, after its wash.
    *
    * @return its length from seam to seam, without allowances
    */
@@ -188,16 +191,38 @@ public final class BandFit implements Serializable {
   }
 
   /**
-   * How long the strip is cut.
+   * How much longer its loop is cut than finished, because its cloth still shrinks.
    *
-   * @return the loop and the allowance at both ends
+   * @return a factor from 1
+   */
+  double larger() {
+    return larger;
+  }
+
+  /**
+   * How long the strip is cut: its loop, drawn larger where its cloth still shrinks, and the
+   * allowance at both ends.
+   *
+   * @return a length of unwashed cloth unless that is prewashed
    */
   public Length cutLength() {
     return cutLength(loop);
   }
 
   Length cutLength(Length ofLoop) {
-    return ofLoop.plus(rule.joinAllowance().times(2));
+    return ofLoop.times(larger).plus(rule.joinAllowance().times(2));
+  }
+
+  /**
+   * How wide the strip is cut: as its finish says, drawn larger where its cloth still shrinks, but
+   * for what is sewn in.
+   *
+   * @return the whole width with all turnings
+   */
+  public Length cutWidth() {
+    double wider = grain.other().larger(fabric.shrinkageToCome());
+    Length sewnIn = finish.sewnIn();
+    return finish.cutWidth().minus(sewnIn).times(wider).plus(sewnIn);
   }
 
   /**
@@ -212,9 +237,9 @@ public final class BandFit implements Serializable {
       return 1;
     }
     return fabric
-        .widthAfterWashing()
+        .widthToCut()
         .map(wide -> wide.minus(rule.joinAllowance().times(2)).max(Length.cm(1)))
-        .map(room -> (int) Math.ceil(loop.ratioTo(room)))
+        .map(room -> (int) Math.ceil(loop.times(larger).ratioTo(room)))
         .orElse(1);
   }
 
@@ -334,7 +359,7 @@ public final class BandFit implements Serializable {
         + ": cut "
         + Wording.amount(cutLength())
         + " x "
-        + Wording.fine(finish.cutWidth())
+        + Wording.fine(cutWidth())
         + ", loop "
         + Wording.amount(loop)
         + " on a seam of "

@@ -130,6 +130,11 @@ public final class FacedStrip implements BandFinish {
   }
 
   @Override
+  public Length sewnIn() {
+    return allowance;
+  }
+
+  @Override
   public String noun() {
     return "strip";
   }

@@ -179,6 +179,11 @@ public final class FoldedBand implements BandFinish {
     return showing.plus(allowance).times(isReadyEdged() ? 1 : 2);
   }
 
+  @Override
+  public Length sewnIn() {
+    return allowance.times(isReadyEdged() ? 1 : 2);
+  }
+
   /**
    * Tells whether it is cut from ribbing with a finished edge.
    *

@@ -143,7 +143,7 @@ public final class Strip implements Serializable {
    * @return the whole width with all turnings
    */
   public Length cutWidth() {
-    return fit.finish().cutWidth();
+    return fit.cutWidth();
   }
 
   /**
@@ -229,7 +229,12 @@ public final class Strip implements Serializable {
    * @return the marks in order from the join, which is the first
    */
   public List<StripMark> marks(MarkSpacing spacing) {
-    return new StripMarks(this, spacing).marks();
+    return new StripMarks(this, spacing)
+        .marks().stream()
+            .map(
+                mark ->
+                    new StripMark(mark.along().times(fit.larger()), mark.onEdge(), mark.label()))
+            .toList();
   }
 
   /**

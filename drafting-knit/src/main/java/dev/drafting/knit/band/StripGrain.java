@@ -1,6 +1,7 @@
 package dev.drafting.knit.band;
 
 import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.fabric.Shrinkage;
 
 /**
  * Which way a strip is cut: its length always runs along the greatest stretch of its cloth.
@@ -34,6 +35,15 @@ public enum StripGrain {
     return this == ACROSS
         ? fabric
         : Fabric.of(fabric.name(), fabric.structure(), fabric.stretchAlong().orElseThrow());
+  }
+
+  /** How much longer a length this way is cut, so that it washes to size. */
+  double larger(Shrinkage loss) {
+    return this == ACROSS ? loss.factorAcross() : loss.factorAlong();
+  }
+
+  StripGrain other() {
+    return this == ACROSS ? ALONG : ACROSS;
   }
 
   /**

@@ -396,7 +396,7 @@ public final class Fabric implements Serializable {
    *
    * @return the width, or empty when it is not known
    */
-  public Optional<Length> widthAfterWashing() {
+  public Optional<Length> widthToCut() {
     return width().map(sold -> isPrewashed() ? sold.times(1 - shrinkage().across()) : sold);
   }
 

@@ -93,8 +93,8 @@ class FabricTest {
     assertEquals(103.093, loss.beforeWashingAcross(Length.cm(100)).toCm(), 5e-4);
     assertEquals(105.263, 100 * loss.factorAlong(), 5e-4);
     Fabric wide = fabric.withWidth(Length.cm(150));
-    assertEquals(150, wide.widthAfterWashing().orElseThrow().toCm());
-    assertEquals(145.5, wide.prewashed().widthAfterWashing().orElseThrow().toCm());
+    assertEquals(150, wide.widthToCut().orElseThrow().toCm());
+    assertEquals(145.5, wide.prewashed().widthToCut().orElseThrow().toCm());
     Shrinkage six = new Shrinkage(0, 0.06);
     assertEquals(63.830, six.beforeWashingAlong(Length.cm(60)).toCm(), 5e-4);
     Shrinkage swatch = Shrinkage.measured(Length.cm(20), Length.cm(17), Length.cm(20));
