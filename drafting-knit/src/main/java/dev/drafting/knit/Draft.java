@@ -488,7 +488,7 @@ public final class Draft implements Serializable {
    * @return an unmodifiable list
    */
   public List<Caution> cautions() {
-    return Cautions.of(wearer.age(), Optional.empty(), List.of());
+    return Cautions.of(wearer.age(), Optional.empty(), Elastics.details(openings()));
   }
 
   /**

@@ -4,6 +4,7 @@ import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.cut.CutItem;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.band.Casing;
+import dev.drafting.knit.sewing.Detail;
 import dev.drafting.knit.wording.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -25,6 +26,12 @@ final class Elastics {
   private static CutItem cutItem(String opening, Length cut, Casing casing) {
     String how = "its ends lapped by " + Wording.fine(casing.overlap());
     return CutItem.ofStrip(opening + " elastic", "elastic", cut, casing.elasticWidth(), how);
+  }
+
+  /** Elastic calls for cautions of its own. */
+  static List<Detail> details(List<Opening> openings) {
+    boolean elastic = openings.stream().anyMatch(opening -> opening.finish() instanceof Casing);
+    return elastic ? List.of(Detail.ELASTIC) : List.of();
   }
 
   /** Rounded up to 10 cm, each width for itself. */

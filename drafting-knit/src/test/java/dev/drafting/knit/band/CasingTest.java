@@ -72,6 +72,9 @@ class CasingTest {
     assertTrue(draft.goods().toString().contains("elastic, 22 mm wide: 0.8 m"));
     assertEquals(List.of(), ids(draft));
     assertTrue(
+        draft.cautions().stream()
+            .anyMatch(caution -> caution.text().contains("For infants never")));
+    assertTrue(
         draft.orderOfWork().stream()
             .anyMatch(
                 step ->
