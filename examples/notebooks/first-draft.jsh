@@ -54,7 +54,7 @@ System.out.println(tight.findings());
 
 // And does the neck go over a head of 52 cm?
 Fabric jersey = Fabric.of("jersey", Structure.JERSEY, 0.30);
-HeadOpening head = HeadOpening.of(strip, jersey, Length.cm(52));
+BodyPassage head = BodyPassage.of(strip, jersey, BodyPart.HEAD, Length.cm(52));
 System.out.println(head);
 // => neck stretches to 64.5 cm, head needs 53 cm: goes over the head
 

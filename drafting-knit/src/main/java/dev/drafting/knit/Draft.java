@@ -7,7 +7,8 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.band.BandFinish;
-import dev.drafting.knit.band.HeadOpening;
+import dev.drafting.knit.band.BodyPart;
+import dev.drafting.knit.band.BodyPassage;
 import dev.drafting.knit.band.SewnResult;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripRule;
@@ -368,13 +369,25 @@ public final class Draft implements Serializable {
   }
 
   /**
+   * The openings against what they have to go over on this wearer: "neck" the head, the ends of
+   * sleeves the hands, of legs the feet, a waist the hips, and the hem of what has a neck the
+   * shoulders.
+   *
+   * @return unmodifiable, in the order of the openings; those whose girth is not known are left out
+   * @throws DraftingException if a cloth of them has no fabric
+   */
+  public List<BodyPassage> passages() {
+    return PassageCheck.of(finished(), openings(), strips(), wearer, this::fabric);
+  }
+
+  /**
    * The opening for the head, the one named "neck", against the wearer's head.
    *
    * @return the check, or empty when there is no such opening or the head girth is not known
    * @throws DraftingException if a cloth of it has no fabric
    */
-  public Optional<HeadOpening> headOpening() {
-    return HeadCheck.of(finished(), openings(), strips(), wearer, this::fabric);
+  public Optional<BodyPassage> headOpening() {
+    return passages().stream().filter(passage -> passage.part() == BodyPart.HEAD).findFirst();
   }
 
   /**
@@ -399,7 +412,7 @@ public final class Draft implements Serializable {
     fabricChange().ifPresent(change -> all.addAll(change.findings()));
     all.addAll(Findings.of(finished(), openings(), usedFabrics(), wearer, this::fabric));
     strips().forEach(strip -> all.addAll(strip.findings()));
-    headOpening().ifPresent(head -> all.addAll(head.findings()));
+    all.addAll(PassageCheck.findings(passages(), wearer));
     return Findings.inOrder(all);
   }
 
@@ -468,7 +481,7 @@ public final class Draft implements Serializable {
         strips(),
         this::fabric,
         choices.machines(),
-        HeadCheck.NECK,
+        PassageCheck.NECK,
         choices.taped());
   }
 

@@ -2,10 +2,14 @@ package dev.drafting.knit;
 
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import dev.drafting.knit.band.BodyPart;
 import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -25,15 +29,18 @@ import org.jspecify.annotations.Nullable;
 public final class Wearer implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private static final Wearer UNKNOWN = new Wearer(null, null, null);
+  private static final Wearer UNKNOWN = new Wearer(null, Map.of(), null);
 
   private final @Nullable Length chest;
-  private final @Nullable Length head;
+
+  @SuppressWarnings("serial") // always an unmodifiable view of an EnumMap
+  private final Map<BodyPart, Length> girths;
+
   private final @Nullable Integer age;
 
-  private Wearer(@Nullable Length chest, @Nullable Length head, @Nullable Integer age) {
+  private Wearer(@Nullable Length chest, Map<BodyPart, Length> girths, @Nullable Integer age) {
     this.chest = chest;
-    this.head = head;
+    this.girths = girths;
     this.age = age;
   }
 
@@ -54,7 +61,7 @@ public final class Wearer implements Serializable {
    * @throws DraftingException if the girth is out of range
    */
   public Wearer withChest(Length girth) {
-    return new Wearer(within("chest girth", girth, 20, 250), head, age);
+    return new Wearer(within("chest girth", girth, 20, 250), girths, age);
   }
 
   /**
@@ -65,7 +72,33 @@ public final class Wearer implements Serializable {
    * @throws DraftingException if the girth is out of range
    */
   public Wearer withHead(Length girth) {
-    return new Wearer(chest, within("head girth", girth, 25, 80), age);
+    return withGirth(BodyPart.HEAD, girth);
+  }
+
+  /**
+   * The same wearer with the girth of what an opening has to go over.
+   *
+   * @param part the part of the body
+   * @param girth head 25 to 80 cm; shoulders and hips 30 to 300 cm; hand 8 to 50 cm; foot 10 to 70
+   *     cm
+   * @return a wearer with this girth
+   * @throws DraftingException if the girth is out of range
+   */
+  public Wearer withGirth(BodyPart part, Length girth) {
+    Map<BodyPart, Length> more = new EnumMap<>(BodyPart.class);
+    more.putAll(girths);
+    more.put(part, checked(part, girth));
+    return new Wearer(chest, Collections.unmodifiableMap(more), age);
+  }
+
+  private static Length checked(BodyPart part, Length girth) {
+    String what = part.plainName() + " girth";
+    return switch (part) {
+      case HEAD -> within(what, girth, 25, 80);
+      case SHOULDERS, HIPS -> within(what, girth, 30, 300);
+      case HAND -> within(what, girth, 8, 50);
+      case FOOT -> within(what, girth, 10, 70);
+    };
   }
 
   /**
@@ -82,7 +115,7 @@ public final class Wearer implements Serializable {
           .value(years)
           .accepted("0 to 120 years");
     }
-    return new Wearer(chest, head, years);
+    return new Wearer(chest, girths, years);
   }
 
   private static Length within(String what, Length girth, int leastCm, int mostCm) {
@@ -110,7 +143,17 @@ public final class Wearer implements Serializable {
    * @return the girth, or empty when it is not known
    */
   public Optional<Length> head() {
-    return Optional.ofNullable(head);
+    return girth(BodyPart.HEAD);
+  }
+
+  /**
+   * The girth of what an opening has to go over.
+   *
+   * @param part the part of the body
+   * @return the girth, or empty when it is not known
+   */
+  public Optional<Length> girth(BodyPart part) {
+    return Optional.ofNullable(girths.get(part));
   }
 
   /**
@@ -126,20 +169,20 @@ public final class Wearer implements Serializable {
   public boolean equals(Object other) {
     return other instanceof Wearer
         && Objects.equals(((Wearer) other).chest, chest)
-        && Objects.equals(((Wearer) other).head, head)
+        && ((Wearer) other).girths.equals(girths)
         && Objects.equals(((Wearer) other).age, age);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(chest, head, age);
+    return Objects.hash(chest, toString(), age);
   }
 
   @Override
   public String toString() {
     List<String> known = new ArrayList<>();
     chest().ifPresent(girth -> known.add("chest " + Wording.amount(girth)));
-    head().ifPresent(girth -> known.add("head " + Wording.amount(girth)));
+    girths.forEach((part, girth) -> known.add(part.plainName() + " " + Wording.amount(girth)));
     if (age != null) {
       known.add(age == 1 ? "1 year" : age + " years");
     }

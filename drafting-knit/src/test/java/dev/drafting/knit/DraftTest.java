@@ -10,6 +10,8 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Severity;
 import dev.drafting.core.measure.Length;
+import dev.drafting.knit.band.BodyPart;
+import dev.drafting.knit.band.BodyPassage;
 import dev.drafting.knit.band.FoldedBand;
 import dev.drafting.knit.band.Outcome;
 import dev.drafting.knit.band.Strip;
@@ -317,5 +319,26 @@ class DraftTest {
         "Wash and dry rib knit as the garment will be washed and dried. Do not wash jersey: what is"
             + " cut from it is drawn larger and washes to size.",
         first);
+  }
+
+  @Test
+  void everyOpeningIsSetAgainstWhatItGoesOver() {
+    Draft broad = DRAFT.withWearer(WEARER.withGirth(BodyPart.SHOULDERS, Length.cm(118)));
+    assertEquals(
+        List.of(BodyPart.HEAD, BodyPart.SHOULDERS),
+        broad.passages().stream().map(BodyPassage::part).sorted().toList());
+    assertTrue(ids(broad).contains("shoulders.too-small"));
+    assertEquals(List.of(), DRAFT.withWearer(Wearer.of()).passages());
+  }
+
+  @Test
+  void aChildOfTwoGetsAHeadFromTheTableAndIsToldSo() {
+    Draft child = DRAFT.withWearer(Wearer.of().withAge(2));
+    assertEquals(50.68, child.headOpening().orElseThrow().needed().toCm(), 1e-9);
+    assertTrue(ids(child).contains("head.not-measured"));
+    Draft measured = child.withWearer(Wearer.of().withAge(2).withHead(Length.cm(51)));
+    assertEquals(52, measured.headOpening().orElseThrow().needed().toCm(), 1e-9);
+    assertTrue(!ids(measured).contains("head.not-measured"));
+    assertTrue(DRAFT.withWearer(Wearer.of().withAge(9)).headOpening().isEmpty());
   }
 }

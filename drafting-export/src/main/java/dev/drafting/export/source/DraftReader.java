@@ -4,6 +4,7 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.Wearer;
+import dev.drafting.knit.band.BodyPart;
 import dev.drafting.knit.band.SewnResult;
 import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Reads for whom, in which fabrics and with which strips the pattern is made up. */
 final class DraftReader {
@@ -101,11 +103,21 @@ final class DraftReader {
   }
 
   private static Wearer wearer(Entry entry) {
-    Fields fields = entry.fields("chest", "head", "age");
+    Fields fields = entry.fields("chest", "head", "shoulders", "hips", "hand", "foot", "age");
     Wearer wearer = Wearer.of();
     wearer = fields.change(wearer, "chest", (w, e) -> w.withChest(girth(e, 20, 250)));
     wearer = fields.change(wearer, "head", (w, e) -> w.withHead(girth(e, 25, 80)));
+    wearer =
+        passing(fields, wearer, "shoulders", BodyPart.SHOULDERS, girth -> girth(girth, 30, 300));
+    wearer = passing(fields, wearer, "hips", BodyPart.HIPS, girth -> girth(girth, 30, 300));
+    wearer = passing(fields, wearer, "hand", BodyPart.HAND, girth -> girth(girth, 8, 50));
+    wearer = passing(fields, wearer, "foot", BodyPart.FOOT, girth -> girth(girth, 10, 70));
     return fields.change(wearer, "age", (w, e) -> w.withAge(e.count(0, OLDEST)));
+  }
+
+  private static Wearer passing(
+      Fields fields, Wearer wearer, String field, BodyPart part, Function<Entry, Length> girth) {
+    return fields.change(wearer, field, (w, e) -> w.withGirth(part, girth.apply(e)));
   }
 
   private static Length girth(Entry entry, int leastCm, int mostCm) {

@@ -92,7 +92,7 @@ class GarmentFolderTest {
             "tension": "1 %"}
         ],
         "original": {"fabric": "rib", "girth": "84 cm", "seams": ["side"], "shoulders": "change"},
-        "wearer": {"age": 9},
+        "wearer": {"age": 9, "hips": "80 cm", "shoulders": "90 cm", "hand": "18 cm", "foot": "25 cm"},
         "strips": [
           {"opening": "waist", "rule": "shorter by", "length": "5 cm", "join": "6 mm"},
           {"opening": "upper", "rule": "ratio", "ratio": "90 %"}
@@ -167,6 +167,8 @@ class GarmentFolderTest {
         Original.of(rib).withGirth(Length.cm(84)).withSeams("side").withShoulders(),
         draft.original().orElseThrow());
     assertEquals(9, draft.wearer().age().orElseThrow());
+    assertEquals(
+        "shoulders 90 cm, hips 80 cm, hand 18 cm, foot 25 cm, 9 years", draft.wearer().toString());
     assertEquals(
         List.of("shorter than its edge", "of its edge"),
         draft.strips().stream()
@@ -289,7 +291,7 @@ class GarmentFolderTest {
   void badStripsAreRefusedWithPlaceAndValue() throws IOException {
     String join = "\"join\": \"6 mm\"";
     assertEquals(
-        "garment.json, line 29, column 13, field strips: opening waist: the strip cannot be joined"
+        "garment.json, line 32, column 13, field strips: opening waist: the strip cannot be joined"
             + " there: its opening has no such place. Found: elbow. Accepted: side, centre front,"
             + " centre back.",
         refused(join, join + ", \"joinAt\": \"elbow\""));

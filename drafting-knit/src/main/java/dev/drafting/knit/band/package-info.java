@@ -8,7 +8,7 @@
  * dev.drafting.knit.band.StripRule}; out comes a {@link dev.drafting.knit.band.Strip} with its
  * sizes, marks, outcome and findings. With a tape measure alone open {@link
  * dev.drafting.knit.band.FlatWindow}; for the way over the head {@link
- * dev.drafting.knit.band.HeadOpening}. Otherwise open {@code Strip} first.
+ * dev.drafting.knit.band.BodyPassage}. Otherwise open {@code Strip} first.
  *
  * <p>Distances are signed, outward from the finished edge positive. Shares are numbers, 0.1 for 10
  * %. Nulls are refused; all values may be shared between threads.

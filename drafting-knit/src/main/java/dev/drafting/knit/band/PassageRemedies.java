@@ -10,24 +10,27 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Why an opening does not go over the head, and what to do about it, first things first. */
-final class HeadRemedies {
+/** Why an opening does not go over, and what to do about it, first things first. */
+final class PassageRemedies {
   /** What the stretchiest ribs give on the gauge. */
   private static final double MOST_STRETCH = 1.5;
 
   /** Narrower than this a band can hardly be sewn. */
   private static final double NARROWEST_MM = 6;
 
-  private final HeadOpening check;
+  private final BodyPassage check;
 
-  private HeadRemedies(HeadOpening check) {
+  private PassageRemedies(BodyPassage check) {
     this.check = check;
   }
 
-  static Finding finding(HeadOpening check) {
-    HeadRemedies remedies = new HeadRemedies(check);
+  static Finding finding(BodyPassage check) {
+    PassageRemedies remedies = new PassageRemedies(check);
     Finding finding =
-        Finding.problem("head.too-small", Place.opening(check.opening().name()), remedies.reason());
+        Finding.problem(
+            check.part().plainName() + ".too-small",
+            Place.opening(check.opening().name()),
+            remedies.reason());
     for (Remedy remedy : remedies.inOrder()) {
       finding = finding.withRemedy(remedy);
     }
@@ -39,15 +42,31 @@ final class HeadRemedies {
         + check.opening().name()
         + " stretches to "
         + Wording.amount(check.stretchedOpening())
-        + " and the head needs "
+        + " and the "
+        + check.part().plainName()
+        + (isPlural() ? " need " : " needs ")
         + Wording.amount(check.needed())
         + " ("
-        + Wording.amount(check.head())
+        + Wording.amount(check.girth())
         + " and "
         + Wording.amount(check.clearance())
-        + " to spare): it will not go over the head. What holds it is "
-        + (check.limit() == HeadOpening.Limit.STRIP ? "the " + noun() : "the garment's own edge")
+        + " to spare): it will not go "
+        + check.part().over()
+        + ". What holds it is "
+        + holder()
         + ".";
+  }
+
+  private boolean isPlural() {
+    return check.part() == BodyPart.SHOULDERS || check.part() == BodyPart.HIPS;
+  }
+
+  private String holder() {
+    return switch (check.limit()) {
+      case STRIP -> "the " + noun();
+      case SEAM -> "the stitches of its seam";
+      case BODY -> "the garment's own edge";
+    };
   }
 
   private String noun() {
@@ -56,13 +75,24 @@ final class HeadRemedies {
 
   private Iterable<Remedy> inOrder() {
     Stream<Optional<Remedy>> computed =
-        bodyStretch().isPresent()
-            ? Stream.of(lowerNeck(), stretchierCloth())
+        bodyStretch().isPresent() || seamHolds()
+            ? Stream.of(lowerNeck(), givingSeam(), stretchierCloth())
             : Stream.of(lowerNeck(), longerLoop(), narrowerBand(), stretchierCloth());
-    Remedy shoulder =
-        Remedy.of("Leave one shoulder open and close it with a placket or snaps.")
-            .with("opening.at", "shoulder");
-    return Stream.concat(computed.flatMap(Optional::stream), Stream.of(shoulder)).toList();
+    Remedy leftOpen =
+        Remedy.of(check.part().leftOpen()).with("opening.at", check.part().leftOpenAt());
+    return Stream.concat(computed.flatMap(Optional::stream), Stream.of(leftOpen)).toList();
+  }
+
+  private boolean seamHolds() {
+    return check.limit() == BodyPassage.Limit.SEAM;
+  }
+
+  private Optional<Remedy> givingSeam() {
+    return seamHolds()
+        ? Optional.of(
+            Remedy.of("Sew it with an overlock or a zigzag, which give as much as the cloth.")
+                .with("seam.stitch", "overlock"))
+        : Optional.empty();
   }
 
   /** The stretch that the garment's cloth would need, where its edge is what holds. */
@@ -84,11 +114,14 @@ final class HeadRemedies {
 
   /** The loop that reaches over the head. */
   private Length neededLoop(Strip strip) {
-    return check.needed().dividedBy(1 + strip.fabric().usableStretch());
+    return check.needed().dividedBy(1 + strip.fit().usableStretch());
   }
 
   /** The strip grows with its edge; the garment's own edge grows by the same length. */
   private Optional<Remedy> lowerNeck() {
+    if (check.part() != BodyPart.HEAD) {
+      return Optional.empty();
+    }
     Length edge = check.opening().length();
     Length wantedForBody =
         check.needed().dividedBy(1 + check.body().usableStretch()).minus(check.bodyEdge());
@@ -156,7 +189,8 @@ final class HeadRemedies {
     Optional<Double> body = bodyStretch();
     Optional<Double> strip = stripStretch();
     boolean exists =
-        Stream.of(body, strip).flatMap(Optional::stream).allMatch(s -> s <= MOST_STRETCH);
+        (body.isPresent() || strip.isPresent())
+            && Stream.of(body, strip).flatMap(Optional::stream).allMatch(s -> s <= MOST_STRETCH);
     if (!exists) {
       return Optional.empty();
     }
