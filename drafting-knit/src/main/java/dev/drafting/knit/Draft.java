@@ -440,7 +440,7 @@ public final class Draft implements Serializable {
               strip.finish().cloth(),
               strip.cutLength(),
               strip.cutWidth(),
-              "length along the greatest stretch, " + strip.fit().grain().plainName()));
+              strip.fit().grain().howToCut()));
     }
     openings().forEach(opening -> Elastics.cutItem(opening).ifPresent(items::add));
     return List.copyOf(items);

@@ -47,6 +47,16 @@ public enum StripGrain {
   }
 
   /**
+   * How to lay the strip, for a cut list.
+   *
+   * @return "length along the greatest stretch", and that it runs along the cloth where it does
+   */
+  public String howToCut() {
+    String usual = "length along the greatest stretch";
+    return this == ACROSS ? usual : usual + ", " + plainName;
+  }
+
+  /**
    * The way in words.
    *
    * @return such as "across the cloth"

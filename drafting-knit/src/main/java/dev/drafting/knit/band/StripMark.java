@@ -8,9 +8,9 @@ import java.util.Objects;
 /**
  * A mark on a strip, to be laid on the same place of its opening.
  *
- * @param along how far from the strip's join, along the relaxed loop; add the allowance at the join
- *     on a strip that is still flat
- * @param onEdge how far from the place of the join, along the seam line of the garment
+ * @param along how far from the strip's join, along the relaxed loop as it is cut; add the
+ *     allowance at the join on a strip that is still flat
+ * @param onEdge how far from the place of the join, along the seam line of the finished garment
  * @param label what it meets, such as "half: centre front" or "shoulder"
  * @since 0.1
  */

@@ -211,6 +211,8 @@ class BandFitTest {
     BandFit fit = BandFit.of(NECK, BAND, along, StripRule.recommended());
     assertEquals(StripGrain.ALONG, fit.grain());
     assertEquals("along the cloth", fit.grain().plainName());
+    assertEquals("length along the greatest stretch, along the cloth", fit.grain().howToCut());
+    assertEquals("length along the greatest stretch", StripGrain.ACROSS.howToCut());
     assertEquals(0.64, fit.usableStretch(), 1e-9);
     assertEquals(Outcome.LIES_FLAT, fit.outcome());
     assertEquals(1, fit.lengths());
