@@ -127,6 +127,7 @@ import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.band.StripSection;
 import dev.drafting.knit.band.TapedEdge;
 import dev.drafting.knit.band.WrappedBinding;
+import dev.drafting.knit.fabric.ClothLength;
 import dev.drafting.knit.fabric.Ease;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.FabricChange;

@@ -53,16 +53,26 @@ final class FinishReader {
   }
 
   private static Finish hemOnce(Entry entry) {
-    Fields fields = fields(entry, "depth");
+    Fields fields = fields(entry, "depth", "twinNeedle");
     Length depth = width(fields.get("depth"));
-    return entry.placed(() -> TurnedHem.once(depth));
+    return twin(fields, entry.placed(() -> TurnedHem.once(depth)));
   }
 
   private static Finish hemTwice(Entry entry) {
-    Fields fields = fields(entry, "turnIn", "depth");
+    Fields fields = fields(entry, "turnIn", "depth", "twinNeedle");
     Length turnIn = width(fields.get("turnIn"));
     Length depth = width(fields.get("depth"));
-    return entry.placed(() -> TurnedHem.twice(turnIn, depth));
+    return twin(fields, entry.placed(() -> TurnedHem.twice(turnIn, depth)));
+  }
+
+  private static Finish twin(Fields fields, TurnedHem hem) {
+    return fields.change(
+        hem,
+        "twinNeedle",
+        (h, e) -> {
+          Length gap = e.length(Length.mm(1.5), Length.mm(8));
+          return e.placed(() -> h.withTwinNeedle(gap));
+        });
   }
 
   private static Finish faced(Entry entry) {

@@ -1,6 +1,7 @@
 package dev.drafting.knit.hem;
 
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
@@ -66,6 +67,18 @@ public final class FlareLimit implements Serializable {
   public double excess(Length depth) {
     double room = radius.toMm() - depth.toMm();
     return room <= 0 ? Double.POSITIVE_INFINITY : 2 * depth.toMm() / room;
+  }
+
+  /**
+   * How much longer the cut edge is than the line it is turned onto, along an arc: 2h times the
+   * angle, whatever the radius.
+   *
+   * @param depth how deep the hem is turned up, from 0
+   * @param arc the angle by which the hem line turns outward
+   * @return the length that has to be eased in
+   */
+  public static Length excess(Length depth, Angle arc) {
+    return depth.times(2 * Math.max(0, arc.toRadians()));
   }
 
   /**

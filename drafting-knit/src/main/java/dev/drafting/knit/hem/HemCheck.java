@@ -7,6 +7,7 @@ import dev.drafting.core.finding.Place;
 import dev.drafting.core.finding.Remedy;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
 import java.util.ArrayList;
@@ -43,6 +44,18 @@ public final class HemCheck {
   }
 
   /**
+   * What has to be eased in along all outward bends of an opening's edge when it is turned up.
+   *
+   * @param opening the opening
+   * @param depth how deep, from 0
+   * @return how much longer the cut edge is than the lines it is turned onto
+   */
+  public static Length excess(Opening opening, Length depth) {
+    double outward = bends(opening).stream().mapToDouble(bend -> Math.max(0, bend.turning())).sum();
+    return FlareLimit.excess(depth, Angle.radians(outward));
+  }
+
+  /**
    * What will go wrong with a hem.
    *
    * @param opening the opening that is turned up
@@ -65,13 +78,20 @@ public final class HemCheck {
             + " deep has "
             + (excess < 1 ? Wording.percent(excess) + " more cloth" : "far more cloth")
             + " at its cut edge than room to lie in, and a knit eases in 5 %: it will pleat and"
-            + " twist.";
+            + " twist. All round, "
+            + Wording.amount(excess(opening, hem.depth()))
+            + " are too much.";
     Finding finding = Finding.warning("hem.flares", Place.opening(opening.name()), reason);
     Length deepest = Length.mm(Math.floor(limit.greatestDepth().toMm()));
     if (deepest.compareTo(Length.mm(3)) >= 0) {
       finding =
           finding.withRemedy(
-              Remedy.of("Turn it up " + Wording.amount(deepest) + " at most.")
+              Remedy.of(
+                      "Turn it up "
+                          + Wording.amount(deepest)
+                          + " at most; "
+                          + Wording.amount(excess(opening, deepest))
+                          + " remain to be eased in on the curves.")
                   .with("hem.depth", deepest.toString()));
     }
     return finding.withRemedy(

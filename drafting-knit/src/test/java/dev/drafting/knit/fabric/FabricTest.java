@@ -342,4 +342,25 @@ class FabricTest {
       assertEquals(fabric, in.readObject());
     }
   }
+
+  /** CV-35: 4 yd at 45 to 54 in, 54 to 45 in, 3 yd at 60 to 45 in; arithmetic. */
+  @ParameterizedTest
+  @CsvSource({"4,45,54,3.33", "4,54,45,4.80", "3,60,45,4.00"})
+  void lengthAtAnotherWidth(double yards, double width, double other, double expected) {
+    Length length = Length.inches(36 * yards);
+    Length there = ClothLength.atWidth(length, Length.inches(width), Length.inches(other));
+    assertEquals(expected, there.toInches() / 36, 5e-3);
+  }
+
+  /**
+   * CV-36: the usual table of yardage (trade pages; credited to a state extension service from
+   * memory) gives 1 3/8 yd at 45 in for 1 3/4 yd at 36 in: near the area, but not it.
+   */
+  @Test
+  void tablesOfYardageAreNearTheArea() {
+    Length area = ClothLength.atWidth(Length.inches(63), Length.inches(36), Length.inches(45));
+    assertEquals(1.40, area.toInches() / 36, 1e-9);
+    assertEquals(1.375, area.toInches() / 36, 0.03);
+    assertThrows(DraftingException.class, () -> ClothLength.atWidth(area, area, Length.ZERO));
+  }
 }

@@ -65,7 +65,10 @@ class HemCheckTest {
     Finding finding = HemCheck.findings(skirtHem(80), hem).get(0);
     assertEquals("hem.flares", finding.id());
     assertTrue(finding.reason().contains("5.1 % more cloth"), finding.reason());
-    assertEquals("Turn it up 19 mm at most.", finding.remedies().get(0).text());
+    assertEquals(
+        "Turn it up 19 mm at most; 23.9 cm remain to be eased in on the curves.",
+        finding.remedies().get(0).text());
+    assertTrue(finding.reason().endsWith("All round, 25.1 cm are too much."), finding.reason());
     assertEquals(List.of(), HemCheck.findings(skirtHem(82.01), hem));
   }
 
@@ -82,5 +85,13 @@ class HemCheckTest {
     assertEquals(1, HemCheck.findings(skirtHem(80), deep).size());
     TurnedHem shallow = TurnedHem.twice(Length.mm(10), Length.mm(15));
     assertEquals(0, HemCheck.findings(skirtHem(80), shallow).size());
+  }
+
+  /** CV-21: 2h phi, 6.28 cm on each quarter circle of a hem turned up by 2; arithmetic. */
+  @Test
+  void theExcessOfAllBendsIsAddedUp() {
+    assertEquals(4 * 6.2832, HemCheck.excess(skirtHem(80), Length.cm(2)).toCm(), 1e-3);
+    Opening straight = Assembly.of(Vest.plain().pattern()).opening("hem");
+    assertEquals(0, HemCheck.excess(straight, Length.cm(2)).toMm(), 1e-9);
   }
 }

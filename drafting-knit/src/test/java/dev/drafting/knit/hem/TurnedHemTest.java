@@ -8,6 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import dev.drafting.knit.Draft;
+import dev.drafting.knit.Vest;
+import dev.drafting.knit.band.FoldedBand;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -81,5 +85,50 @@ class TurnedHemTest {
     assertEquals("curve of radius 60 cm: turn up 14.6 mm at most", limit.toString());
     assertEquals(Double.POSITIVE_INFINITY, FlareLimit.ofRadius(Length.cm(2)).excess(Length.cm(2)));
     assertThrows(DraftingException.class, () -> FlareLimit.ofRadius(Length.ZERO));
+  }
+
+  /** A gap of 4.0 mm: sewing magazine, "T-shirt and Knit Fabric Hems", 2018. */
+  @Test
+  void aTwinNeedleSewsTwoRows() {
+    TurnedHem twin = TurnedHem.once(mm(20)).withTwinNeedle(mm(4));
+    assertEquals(List.of(mm(-18), mm(-14)), twin.profile().topstitch());
+    assertEquals(mm(4), twin.twinGap());
+    assertEquals(
+        "hem turned once, 20 mm deep, stitched with a twin needle of 4 mm", twin.describe());
+    assertEquals("4 mm", twin.settings().get("twin needle"));
+    assertNotEquals(twin, TurnedHem.once(mm(20)));
+    assertThrows(DraftingException.class, () -> TurnedHem.once(mm(5)).withTwinNeedle(mm(3)));
+    assertThrows(DraftingException.class, () -> TurnedHem.once(mm(20)).withTwinNeedle(mm(1)));
+    assertThrows(DraftingException.class, () -> twin.withTopstitchMargin(mm(16)));
+  }
+
+  /**
+   * Calibration against one recorded garment, common practice with no source, not a validation: a
+   * hem of 2.5 cm turns once by 1 and again by 1.5. The finished edge is its fold; nothing is drawn
+   * beyond the 25 mm.
+   */
+  @Test
+  void theRecordedHemTurnsByOneAndAgainByOneAndAHalf() {
+    TurnedHem hem = TurnedHem.twice(Length.cm(1), Length.cm(1.5));
+    assertEquals(Length.cm(2.5), hem.profile().cut().orElseThrow());
+    assertEquals(List.of(Length.ZERO, Length.cm(1.5)), hem.profile().folds());
+  }
+
+  /**
+   * The same recorded garment: its traced edge is trimmed by 6 mm for a band that shows 13 mm and
+   * is sewn with 7, and the finished edge stays where it was. A hem and a band agree on that: the
+   * finished edge is the line at 0, the cut line moves.
+   */
+  @Test
+  void trimmingTheTracedEdgeLeavesTheFinishedEdge() {
+    FoldedBand band = FoldedBand.of(mm(13), mm(7));
+    assertEquals(mm(-6), band.profile().cut().orElseThrow());
+    Vest vest = Vest.plain();
+    assertEquals(
+        vest.neck(band).pattern().piece("front").edge("neck").curve(),
+        vest.neck(FoldedBand.of(mm(25), mm(7))).pattern().piece("front").edge("neck").curve());
+    Draft narrow = Draft.of(vest.neck(band).pattern());
+    Draft wide = Draft.of(vest.neck(FoldedBand.of(mm(25), mm(7))).pattern());
+    assertEquals(narrow.measures(), wide.measures());
   }
 }
