@@ -19,6 +19,7 @@ import java.util.List;
 final class CubicParallel {
   private static final int CHORDS_TURNED_BACK = 8;
   private static final double NARROWEST_STRETCH = 1e-6;
+  private static final double CUSP = 1e-9;
 
   private final Cubic source;
   private final CubicCoefficients coefficients;
@@ -109,6 +110,13 @@ final class CubicParallel {
   }
 
   private void fit(Place from, Place to) {
+    if (to.t - from.t < CUSP) {
+      // the source turns on the spot and its parallel jumps across it
+      Origin origin = new Origin(source, index, from.t, to.t);
+      Line jump = new Line(from.point, to.point);
+      strands.add(new Strand(jump, OffsetTag.EDGE, edge, origin, true));
+      return;
+    }
     CubicCoefficients stretch = coefficients.between(from.t, to.t);
     double chord = Math.hypot(to.point.x() - from.point.x(), to.point.y() - from.point.y());
     if (chord <= tolerance && stretch.longestParallel(distance) <= tolerance) {

@@ -1,11 +1,15 @@
 package dev.drafting.core.offset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.offset.sample.OffsetJudge;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -120,8 +124,7 @@ class OffsetComplaintsTest {
   @Test
   void aRectangleHasNoInsetBeyondHalfItsWidth() {
     Offset offset = Offset.of(Outlines.rectangle(100, 40, -30, -30, -30, -30));
-    org.junit.jupiter.api.Assertions.assertThrows(
-        dev.drafting.core.finding.DraftingException.class, offset::result);
+    assertThrows(DraftingException.class, offset::result);
   }
 
   /** CavalierContours 77, 79: the second and further offsets of a result are invalid. */
@@ -161,5 +164,186 @@ class OffsetComplaintsTest {
             Outlines.line("back", 0, 140, 180, -100, 180, -100, 0, 0, 0));
     Curve parallel = simple(Offset.of(edges)).parts("j").get(0).curve();
     assertEquals(new Point(10, 0), parallel.start());
+  }
+
+  /** locationtech/jts 178: a one-sided parallel of a line has triangular spurs where it ends. */
+  @Test
+  void anOpenLineHasNoSpursAtItsEnds() {
+    List<OffsetEdge> zigzag =
+        List.of(Outlines.line("line", 12, 0, 0, 40, 3, 80, -2, 120, 25, 160, 20, 200, 24));
+    Curve line = Offset.ofOpen(zigzag).result().outline();
+    assertEquals(12, zigzag.get(0).curve().nearest(line.start()).distance().toMm(), 1e-9);
+    assertEquals(12, line.start().distanceTo(new Point(0, 0)).toMm(), 1e-9);
+    assertEquals(12, line.end().distanceTo(new Point(200, 24)).toMm(), 1e-9);
+    assertTrue(OffsetJudge.isSimple(line));
+    assertTrue(line.length().toMm() < zigzag.get(0).curve().length().toMm() + 24);
+  }
+
+  /**
+   * locationtech/jts 980: few segments for a quarter circle leave artefacts; arcs are arcs here.
+   */
+  @Test
+  void roundCornersAreArcsWhateverTheDistance() {
+    for (double d : new double[] {0.01, 1, 30}) {
+      Offset offset = Offset.of(Outlines.rectangle(100, 50, d, d, d, d));
+      for (int i = 0; i < 4; i++) {
+        offset = offset.withCorner(i, CornerTreatment.round());
+      }
+      double expected = 5000 + 300 * d + Math.PI * d * d;
+      assertEquals(expected, offset.result().outline().areaSquareMm(), 1e-9 * expected);
+    }
+  }
+
+  /** libgeos/geos 1037: a closed ring with mitres loses parts. */
+  @Test
+  void aClosedRingWithMitresLosesNothing() {
+    List<OffsetEdge> ring =
+        List.of(
+            Outlines.line("u", 4, 0, 0, 90, 0, 90, 80, 60, 80, 60, 30, 30, 30, 30, 80),
+            Outlines.line("back", 4, 30, 80, 0, 80, 0, 0));
+    OffsetResult result = simple(Offset.of(ring));
+    assertEquals(98 * 88 - 22 * 50, result.outline().areaSquareMm(), 1e-9);
+    assertTrue(result.trimmings().isEmpty());
+  }
+
+  /** locationtech/jts 998: distances that vary along a line give spikes. */
+  @Test
+  void distancesThatVaryFromEdgeToEdgeGrowNoSpikes() {
+    List<OffsetEdge> edges = new ArrayList<>();
+    double[] distances = {3, 25, 1, 18, 0, 9, 30, 2};
+    for (int i = 0; i < distances.length; i++) {
+      double x = 40 * i;
+      double bend = i % 2 == 0 ? 0 : 2;
+      edges.add(Outlines.line("e" + i, distances[i], x, bend, x + 40, 2 - bend));
+    }
+    OffsetResult result = Offset.ofOpen(edges).result();
+    assertEquals(List.of(), OffsetJudge.faultsOfOpen(edges, result, 0.01));
+    assertTrue(result.outline().bounds().minY() >= -30.1, result::toString);
+  }
+
+  /** Clipper2 511, junmer/clipper-lib 11, arendvw/clipper 6: one distance for each side. */
+  @Test
+  void everySideHasADistanceOfItsOwn() {
+    OffsetResult result = simple(Offset.of(Outlines.rectangle(100, 50, 1, 2, 3, 4)));
+    assertEquals(106 * 54, result.outline().areaSquareMm(), 1e-9);
+  }
+
+  /** Clipper2 323, 331, 411, 932, 1087: which source a part came from is lost. */
+  @Test
+  void everyPartNamesItsSourceAfterTrimming() {
+    OffsetResult result = simple(Offset.of(Outlines.vest(20, 12, 15, -5, 14, 0)));
+    for (OffsetPart part : result.parts()) {
+      assertTrue(part.source() >= 0 && part.source() < 6);
+      assertTrue(part.tag() != OffsetTag.EDGE || part.to().compareTo(part.from()) >= 0);
+    }
+    assertEquals(List.of(), OffsetJudge.faults(Outlines.vest(20, 12, 15, -5, 14, 0), result, 0.01));
+  }
+
+  /** Clipper2 932: parallels of sections of a closed path. */
+  @Test
+  void aSectionOfAnOutlineHasTheParallelThatItHasInTheWhole() {
+    List<OffsetEdge> vest = Outlines.vest(20, 10, 7, 7, 7, 0);
+    OffsetResult whole = simple(Offset.of(vest));
+    OffsetResult section = Offset.ofOpen(vest.subList(1, 4)).result();
+    assertEquals(
+        whole.parts("armhole"),
+        section.parts("armhole").stream()
+            .map(
+                part ->
+                    new OffsetPart(
+                        part.tag(),
+                        part.source() + 1,
+                        part.sourceName(),
+                        part.curve(),
+                        part.from(),
+                        part.to()))
+            .toList());
+  }
+
+  /** Clipper2 933, 951: edges in line with each other are merged, and cannot be told apart. */
+  @Test
+  void edgesInLineStayApart() {
+    List<OffsetEdge> edges =
+        List.of(
+            Outlines.line("a", 5, 0, 0, 30, 0),
+            Outlines.line("b", 5, 30, 0, 100, 0),
+            Outlines.line("c", 5, 100, 0, 100, 100, 0, 100, 0, 0));
+    OffsetResult result = simple(Offset.of(edges));
+    assertEquals(new Point(30, -5), result.parts("a").get(0).curve().end());
+    assertEquals(75, result.length("b").toMm(), 1e-9);
+  }
+
+  /** cavalier_contours 12, 40: other corners than round ones; 19: distances that vary. */
+  @Test
+  void cornersAndDistancesAreChosenOneByOne() {
+    OffsetResult result =
+        simple(
+            Offset.of(Outlines.rectangle(100, 50, 10, 8, 6, 4))
+                .withCorner(0, CornerTreatment.round())
+                .withCorner(1, CornerTreatment.bevel())
+                .withCorner(2, CornerTreatment.mitre(1)));
+    assertEquals(3, result.parts().stream().filter(p -> p.tag() == OffsetTag.JOIN).count());
+  }
+
+  /** cavalier_contours 66: islands that the parallel cuts off stay in the result. */
+  @Test
+  void islandsThatAreCutOffAreReportedNotKept() {
+    List<OffsetEdge> dumbbell =
+        List.of(
+            Outlines.line("below", -6, 0, 0, 60, 0, 60, 25, 100, 25, 100, 0, 150, 0),
+            Outlines.line("right", -6, 150, 0, 150, 60),
+            Outlines.line("above", -6, 150, 60, 100, 60, 100, 35, 60, 35, 60, 60, 0, 60),
+            Outlines.line("left", -6, 0, 60, 0, 0));
+    OffsetResult result = simple(Offset.of(dumbbell));
+    assertEquals(48 * 48, result.outline().areaSquareMm(), 1e-9);
+    assertTrue(result.trimmings().stream().anyMatch(t -> t.edge().equals("right")));
+  }
+
+  /** CavalierContours 59: an open polyline fails. */
+  @Test
+  void anOpenPolylineWithArcsWorksOnBothSides() {
+    for (double d : new double[] {8, -8}) {
+      List<OffsetEdge> edges =
+          List.of(
+              Outlines.edge("in", d, new Line(new Point(-80, -20), new Point(0, -20))),
+              Outlines.edge("bend", d, Outlines.arc(0, 0, 20, -90, 180)),
+              Outlines.edge("out", d, new Line(new Point(0, 20), new Point(-80, 20))));
+      OffsetResult result = Offset.ofOpen(edges).result();
+      assertEquals(160 + Math.PI * (20 + d), result.outline().length().toMm(), 1e-9);
+      assertEquals(3, result.outline().segments().size());
+    }
+  }
+
+  /** kurbo 300, 344: endless recursion, loops and NaN at cusps and handles of no length. */
+  @Test
+  void cuspsAndHandlesOfNoLengthComeToAnEnd() {
+    for (double d : new double[] {-12, -1e-3, 1e-3, 12, 30}) {
+      for (var cubic :
+          List.of(
+              Outlines.cubic(100, 0, 100, 0, 0, 0, 0, 0),
+              Outlines.cubic(100, 0, 100, 0, 50, 80, 0, 0),
+              Outlines.cubic(100, 0, 0, 100, 100, 100, 0, 0),
+              Outlines.cubic(100, 0, 5, 100, 95, 100, 0, 0))) {
+        List<OffsetEdge> edges =
+            List.of(
+                Outlines.line("box", 0, 0, 0, 0, -100, 100, -100, 100, 0),
+                Outlines.edge("curve", d, cubic));
+        OffsetResult result = simple(Offset.of(edges));
+        assertEquals(List.of(), OffsetJudge.faults(edges, result, 0.01), cubic + " at " + d);
+      }
+    }
+  }
+
+  /** kurbo: loops stay where the distance is more than the radius; CGAL 7149: not simple. */
+  @Test
+  void beyondTheRadiusNoLoopIsLeft() {
+    for (double d = 2; d <= 40; d += 2) {
+      List<OffsetEdge> edges =
+          List.of(
+              Outlines.edge("neck", d, Outlines.cubic(0, 0, 10, -90, 50, -90, 60, 0)),
+              Outlines.line("rest", 0, 60, 0, 150, 0, 150, 100, -90, 100, -90, 0, 0, 0));
+      OffsetResult result = simple(Offset.of(edges));
+      assertEquals(List.of(), OffsetJudge.faults(edges, result, 0.01), "at " + d);
+    }
   }
 }

@@ -109,7 +109,7 @@ class OpenOffsetTest {
     assertEquals(-60, result.outline().start().x(), EXACT);
     assertEquals(0, result.outline().start().y(), EXACT);
     assertEquals(60 * Math.PI / 2, result.length("arc").toMm(), EXACT);
-    assertEquals(List.of(), OffsetJudge.faults(edges, result, 0.01));
+    assertEquals(List.of(), OffsetJudge.faultsOfOpen(edges, result, 0.01));
   }
 
   /** A curve with a bend of less radius than the distance: the swallowtail goes, and is named. */
@@ -121,7 +121,7 @@ class OpenOffsetTest {
     assertEquals(2, result.parts("curve").size());
     assertEquals(Trimming.Cause.TIGHT_CURVE, result.trimmings().get(0).cause());
     assertEquals(30, result.trimmings().get(0).at().y(), 1e-2);
-    assertEquals(List.of(), OffsetJudge.faults(edges, result, 0.01));
+    assertEquals(List.of(), OffsetJudge.faultsOfOpen(edges, result, 0.01));
   }
 
   /** Both ends of a U come closer than their distances: the way between them is what is left. */
@@ -133,7 +133,7 @@ class OpenOffsetTest {
             Outlines.line("floor", -12, 5, 0, 45, 0),
             Outlines.line("up", -12, 45, 0, 20, 100));
     OffsetResult result = Offset.ofOpen(edges).result();
-    assertEquals(List.of(), OffsetJudge.faults(edges, result, 0.01));
+    assertEquals(List.of(), OffsetJudge.faultsOfOpen(edges, result, 0.01));
     assertFalse(result.trimmings().isEmpty());
   }
 
@@ -145,7 +145,7 @@ class OpenOffsetTest {
       RandomOutline outline = RandomOutline.of(kind, seed);
       try {
         List<String> faults =
-            OffsetJudge.faults(outline.edges(), outline.openOffset().result(), 0.01);
+            OffsetJudge.faultsOfOpen(outline.edges(), outline.openOffset().result(), 0.01);
         assertEquals(List.of(), faults, "seed " + seed);
       } catch (DraftingException complaint) {
         assertNotEquals("", complaint.where());

@@ -6,7 +6,12 @@ import java.util.stream.Collectors;
 /** Prints one table of measured figures, or all of them. */
 public final class Tables {
   private static final List<Table> ALL =
-      List.of(new LengthTable(), new BandsTable(), new DraftTable(), new ExportTable());
+      List.of(
+          new LengthTable(),
+          new BandsTable(),
+          new DraftTable(),
+          new ExportTable(),
+          new FuzzTable());
 
   private Tables() {}
 

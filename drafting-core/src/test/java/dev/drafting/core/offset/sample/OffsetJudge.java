@@ -39,8 +39,18 @@ public final class OffsetJudge {
     this.within = tolerance + FLAT;
   }
 
-  /** What is wrong with a result; empty if nothing is. */
+  /** What is wrong with the result of a closed outline; empty if nothing is. */
   public static List<String> faults(List<OffsetEdge> edges, OffsetResult result, double tolerance) {
+    List<String> faults = faultsOfOpen(edges, result, tolerance);
+    if (!result.outline().isClosed() || !(result.outline().areaSquareMm() > 0)) {
+      faults.add("not a counter-clockwise outline");
+    }
+    return faults;
+  }
+
+  /** What is wrong with the result of an open line, which may close where its ends overlap. */
+  public static List<String> faultsOfOpen(
+      List<OffsetEdge> edges, OffsetResult result, double tolerance) {
     OffsetJudge judge = new OffsetJudge(edges, result, tolerance);
     judge.simple();
     judge.joined();
@@ -66,9 +76,6 @@ public final class OffsetJudge {
     Curve outline = result.outline();
     if (!isSimple(outline)) {
       faults.add("not simple: " + error(outline, 1e-6));
-    }
-    if (outline.isClosed() && !(outline.areaSquareMm() > 0)) {
-      faults.add("area of " + outline.areaSquareMm());
     }
   }
 

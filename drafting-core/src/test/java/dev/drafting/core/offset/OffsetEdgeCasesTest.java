@@ -1,0 +1,151 @@
+package dev.drafting.core.offset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Line;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.offset.sample.OffsetJudge;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Sources at the edge of what is an outline. */
+class OffsetEdgeCasesTest {
+  private static OffsetResult judged(List<OffsetEdge> edges) {
+    OffsetResult result = Offset.of(edges).result();
+    assertEquals(List.of(), OffsetJudge.faults(edges, result, 0.01), edges::toString);
+    return result;
+  }
+
+  /** A dart's two legs leave their point in almost opposite directions. */
+  @Test
+  void aTurnOf180DegreesKeepsTheMitreLimit() {
+    for (double open : new double[] {1e-6, 1e-3, 1}) {
+      List<OffsetEdge> edges =
+          List.of(
+              Outlines.line("hem", 8, 0, 0, 200, 0),
+              Outlines.line("side", 8, 200, 0, 200, 100, 100 + open, 100),
+              Outlines.line("up", 8, 100 + open, 100, 100, 180),
+              Outlines.line("down", 8, 100, 180, 100 - open, 100),
+              Outlines.line("rest", 8, 100 - open, 100, 0, 100, 0, 0));
+      OffsetResult result = judged(edges);
+      assertEquals(180 + 4 * 8, result.outline().bounds().maxY(), 0.2);
+    }
+  }
+
+  @Test
+  void aSpikeInwardsIsClosedByItsOwnAllowances() {
+    List<OffsetEdge> edges =
+        List.of(
+            Outlines.line("hem", 8, 0, 0, 200, 0),
+            Outlines.line("side", 8, 200, 0, 200, 100, 101, 100),
+            Outlines.line("in", 8, 101, 100, 100, 40),
+            Outlines.line("out", 8, 100, 40, 99, 100),
+            Outlines.line("rest", 8, 99, 100, 0, 100, 0, 0));
+    OffsetResult result = judged(edges);
+    assertEquals(216 * 116, result.outline().areaSquareMm(), 1e-6);
+    assertTrue(
+        result.trimmings().stream()
+            .anyMatch(t -> t.edge().equals("in") && t.cause() == Trimming.Cause.SWALLOWED));
+  }
+
+  @Test
+  void cornersNextToTangentHaveNextToNoJoin() {
+    for (double bend : new double[] {-1e-4, -1e-8, 0, 1e-8, 1e-4}) {
+      List<OffsetEdge> edges =
+          List.of(
+              Outlines.line("a", 10, 0, 0, 100, 0),
+              Outlines.edge("arc", 10, Outlines.arc(100, 50 + bend, 50 + bend, -90, 90)),
+              Outlines.line("b", 10, 150 + bend, 50 + bend, 150 + bend, 150, 0, 150, 0, 0));
+      OffsetResult result = judged(edges);
+      assertEquals(3, result.parts().size(), result::toString);
+      assertTrue(result.trimmings().isEmpty());
+    }
+  }
+
+  @Test
+  void edgesShorterThanTheirAllowancesStayConnected() {
+    List<OffsetEdge> edges = new ArrayList<>();
+    int n = 90;
+    for (int i = 0; i < n; i++) {
+      Point a = onCircle(i, n);
+      Point b = onCircle(i + 1, n);
+      edges.add(OffsetEdge.of("e" + i, Curve.line(a, b), Length.mm(i % 2 == 0 ? 15 : -15)));
+    }
+    OffsetResult result = judged(edges);
+    assertTrue(result.outline().areaSquareMm() > Math.PI * 35 * 35);
+  }
+
+  private static Point onCircle(int i, int n) {
+    double turn = 2 * Math.PI * (i % n) / n;
+    return new Point(50 * Math.cos(turn), 50 * Math.sin(turn));
+  }
+
+  @Test
+  void hairlineKinksDisappearInTheAllowance() {
+    List<Point> points = new ArrayList<>(List.of(new Point(0, 0)));
+    for (int i = 0; i < 60; i++) {
+      points.add(new Point(50 + 1e-3 * i, i % 2 == 0 ? 1e-4 : -1e-4));
+    }
+    points.add(new Point(100, 0));
+    for (double d : new double[] {10, -10}) {
+      List<OffsetEdge> edges =
+          List.of(
+              OffsetEdge.of("kinked", Curve.polyline(points.toArray(new Point[0])), Length.mm(d)),
+              Outlines.line("rest", 0, 100, 0, 100, 80, 0, 80, 0, 0));
+      assertEquals(8000 + 100 * d, judged(edges).outline().areaSquareMm(), 1);
+    }
+  }
+
+  @Test
+  void aScoopOfLessRadiusThanItsAllowanceHasNoParallelOfItsOwn() {
+    List<OffsetEdge> edges =
+        List.of(
+            Outlines.line("hem", 0, 0, 0, 100, 0, 100, 60),
+            Outlines.edge(
+                "top",
+                7,
+                new Line(new Point(100, 60), new Point(55, 60)),
+                Outlines.arc(50, 60, 5, 0, -180),
+                new Line(new Point(45, 60), new Point(0, 60))),
+            Outlines.line("fold", 0, 0, 60, 0, 0));
+    OffsetResult result = judged(edges);
+    assertEquals(67, result.outline().bounds().maxY(), 1e-9);
+    assertEquals(6665, result.outline().areaSquareMm(), 36);
+    assertFalse(result.trimmings().isEmpty());
+  }
+
+  /** The continued parallel of the narrow edge misses the short wide one: a step leads on. */
+  @Test
+  void aStepLeadsOnWhereAMitreMissesItsNeighbour() {
+    List<OffsetEdge> edges =
+        List.of(
+            Outlines.line("narrow", 5, 0, 0, 100, 0),
+            Outlines.line("wide", 25, 100, 0, 110, 2),
+            Outlines.line("next", 5, 110, 2, 200, 60),
+            Outlines.line("rest", 0, 200, 60, 200, 150, 0, 150, 0, 0));
+    OffsetResult result = judged(edges);
+    assertEquals(1, result.parts("wide").size());
+    assertTrue(result.parts().stream().anyMatch(part -> part.tag() == OffsetTag.STEP));
+  }
+
+  /** At an end that is tighter than its distance the parallel stops a whole distance from it. */
+  @Test
+  void besideACuspNothingIsNearerThanItsDistance() {
+    for (double distance : new double[] {12, 20, 31}) {
+      List<OffsetEdge> edges =
+          List.of(
+              Outlines.line("hem", 0, 0, 0, 254, 0),
+              Outlines.line("side", -5, 254, 0, 254, 262),
+              Outlines.edge(
+                  "armhole", distance, Outlines.cubic(254, 262, 229, 262, 208, 344, 213, 413)),
+              Outlines.line("shoulder", 0, 213, 413, 0, 413),
+              Outlines.line("fold", 0, 0, 413, 0, 0));
+      assertTrue(judged(edges).length("armhole").toMm() > 100);
+    }
+  }
+}
