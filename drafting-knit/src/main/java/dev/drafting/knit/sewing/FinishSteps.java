@@ -19,34 +19,56 @@ import java.util.stream.Collectors;
 final class FinishSteps {
   private FinishSteps() {}
 
-  static Step of(FinishTask task) {
+  static Step of(FinishTask task, SewingPlan plan) {
+    List<Strip> strips =
+        plan.strips().stream().filter(strip -> task.openings().contains(strip.opening())).toList();
     List<String> makes = new ArrayList<>();
     task.openings().forEach(opening -> makes.add(opening.name()));
-    task.strips().forEach(strip -> makes.add(strip.name()));
+    strips.forEach(strip -> makes.add(strip.name()));
     Step step =
-        task.strips().isEmpty()
-            ? plain(task.name(), task.openings().get(0).finish())
-            : strip(task.name(), task.strips());
+        strips.isEmpty()
+            ? plain(task, plan.line(task.openings().get(0).name()).stitch())
+            : strip(task, strips, plan.line(strips.get(0).name()).stitch());
     return step.making(makes).showing(task.edges());
   }
 
   /** Strips for openings that are named alike. */
-  private static Step strip(String opening, List<Strip> strips) {
+  private static Step strip(FinishTask task, List<Strip> strips, Stitch stitch) {
     Strip strip = strips.get(0);
     String noun = strip.finish().noun();
-    String title = "Sew on the " + opening + " " + (strips.size() > 1 ? noun + "s" : noun);
+    String title = "Sew on the " + task.name() + " " + (strips.size() > 1 ? noun + "s" : noun);
     String text =
         sizes(strips)
-            + " Join its ends with "
-            + Wording.fine(strip.joinAllowance())
-            + " to a loop, open the join and mark it. Pin mark to mark with the join at "
-            + where(strip)
-            + ". "
+            + (task.isFlat() ? flat(task.openSeam()) : round(strip))
             + stretching(strips)
             + mitres(strip)
             + " "
-            + sewing(strip);
+            + sewing(strip)
+            + " Sew it on in "
+            + stitch.type().plainName()
+            + ".";
     return Step.of(title, text);
+  }
+
+  private static String round(Strip strip) {
+    String bulk =
+        strip.finish() instanceof FoldedBand
+            ? " Clip the join's allowances at mid-width and turn them to opposite sides, so that"
+                + " the folded band is not thick there."
+            : "";
+    return " Join its ends with "
+        + Wording.fine(strip.joinAllowance())
+        + " to a loop, open the join and mark it."
+        + bulk
+        + " Pin mark to mark with the join at "
+        + where(strip)
+        + ". ";
+  }
+
+  private static String flat(String openSeam) {
+    return " Do not join its ends: mark it, lay it to the open edge from one side of the "
+        + openSeam
+        + " seam to the other, and pin mark to mark. The seam will run through it. ";
   }
 
   private static String sizes(List<Strip> strips) {
@@ -148,17 +170,18 @@ final class FinishSteps {
   }
 
   /** Finishes without a strip. */
-  private static Step plain(String opening, Finish finish) {
-    if (finish instanceof TurnedHem) {
-      return Step.of("Turn up the " + opening, hem((TurnedHem) finish));
+  private static Step plain(FinishTask task, Stitch stitch) {
+    Finish finish = task.openings().get(0).finish();
+    if (finish instanceof TurnedHem hem) {
+      return Step.of("Turn up the " + task.name(), hem(hem, stitch));
     }
     if (finish instanceof Casing casing) {
-      return Step.of("Make the casing of the " + opening, casing(casing));
+      return Step.of("Make the casing of the " + task.name(), casing(casing));
     }
-    return Step.of("Finish the " + opening, SeamSteps.capital(finish.describe()) + ".");
+    return Step.of("Finish the " + task.name(), SeamSteps.capital(finish.describe()) + ".");
   }
 
-  private static String hem(TurnedHem hem) {
+  private static String hem(TurnedHem hem, Stitch stitch) {
     String turning =
         hem.isTurnedTwice()
             ? "Turn up "
@@ -171,7 +194,12 @@ final class FinishSteps {
     return turning
         + " Stitch from the right side, "
         + Wording.fine(row)
-        + " from the fold, with a seam that stretches, so that the cut edge is covered.";
+        + " from the fold, in "
+        + stitch.type().plainName()
+        + (stitch.hasRows()
+            ? ", its second row " + Wording.fine(stitch.width()) + " nearer the fold"
+            : "")
+        + ", so that the cut edge is covered.";
   }
 
   private static String casing(Casing casing) {

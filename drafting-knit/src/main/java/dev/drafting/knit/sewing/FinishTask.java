@@ -3,19 +3,23 @@ package dev.drafting.knit.sewing;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.pattern.EdgeRef;
-import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.band.BandFinish;
 import java.util.List;
 
 /** Openings that are named alike and finished in one go, and the seam that is still open then. */
-record FinishTask(String name, List<Opening> openings, List<Strip> strips, String openSeam) {
+record FinishTask(String name, List<Opening> openings, String openSeam) {
 
-  FinishTask(String name, List<Opening> openings, List<Strip> strips) {
-    this(name, openings, strips, "");
+  static FinishTask of(String name, List<Opening> openings) {
+    return new FinishTask(name, List.copyOf(openings), "");
   }
 
   /** The same finish sewn flat, while a seam is open that will run through it. */
   FinishTask before(SeamTask seam) {
-    return new FinishTask(name, openings, strips, seam.title());
+    return new FinishTask(name, openings, seam.title());
+  }
+
+  boolean isBand() {
+    return openings.get(0).finish() instanceof BandFinish;
   }
 
   String id() {

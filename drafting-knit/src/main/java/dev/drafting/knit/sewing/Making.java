@@ -1,13 +1,13 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.assembly.Junction;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.pattern.EdgeRef;
-import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.RawEdge;
 import dev.drafting.core.pattern.Seam;
-import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.band.BandFinish;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -34,20 +34,17 @@ final class Making {
   private static final int BAND = 5;
   private static final int HEM = 6;
 
-  private final SewingPlan plan;
-  private final Pattern pattern;
+  private final Assembly sewn;
+  private final String headOpening;
   private final Construction construction;
   private final WorkGraph graph = new WorkGraph();
   private final Map<String, SeamTask> seams = new LinkedHashMap<>();
   private final Map<String, FinishTask> finishes = new LinkedHashMap<>();
 
-  Making(SewingPlan plan, Construction construction) {
-    this.plan = plan;
-    this.pattern = plan.sewn().pattern();
+  Making(Assembly sewn, String headOpening, Construction construction) {
+    this.sewn = sewn;
+    this.headOpening = headOpening;
     this.construction = construction;
-  }
-
-  List<Step> steps() {
     addSeams();
     addFinishes();
     graph.add(TRY_ON, FITTING);
@@ -55,12 +52,20 @@ final class Making {
     closings();
     fitting();
     hemsLast();
-    return inWords(graph.inOrder());
+  }
+
+  /** The seam that is still open when an opening is finished flat, by the opening's name. */
+  Map<String, String> openSeams() {
+    Map<String, String> open = new LinkedHashMap<>();
+    finishes.values().stream()
+        .filter(FinishTask::isFlat)
+        .forEach(task -> task.openings().forEach(o -> open.put(o.name(), task.openSeam())));
+    return open;
   }
 
   /** Centre seams that meet in the middle of the garment are sewn in one pass, as a crotch is. */
   private void addSeams() {
-    for (Seam seam : pattern.seams()) {
+    for (Seam seam : sewn.pattern().seams()) {
       SeamTask joined =
           seams.values().stream().filter(task -> inOnePass(task, seam)).findFirst().orElse(null);
       if (joined == null) {
@@ -82,7 +87,7 @@ final class Making {
   private boolean inOnePass(SeamTask task, Seam seam) {
     return seam.isMirrored()
         && task.isCentre()
-        && plan.sewn().junctions().stream()
+        && sewn.junctions().stream()
             .filter(junction -> junction.openEdges().isEmpty())
             .map(Junction::ending)
             .anyMatch(
@@ -99,14 +104,13 @@ final class Making {
   }
 
   private List<Opening> headOpening() {
-    return plan.sewn().openings().stream()
-        .filter(opening -> opening.name().equals(plan.headOpening()))
-        .toList();
+    return sewn.openings().stream().filter(opening -> opening.name().equals(headOpening)).toList();
   }
 
   /** Of the seams that close a banded opening for the head, the last one waits for the band. */
   private boolean closesHeadLast(SeamTask task) {
-    List<Opening> banded = headOpening().stream().filter(this::isBanded).toList();
+    List<Opening> banded =
+        headOpening().stream().filter(opening -> opening.finish() instanceof BandFinish).toList();
     if (banded.isEmpty() || task.isCentre()) {
       return false;
     }
@@ -115,14 +119,10 @@ final class Making {
     return closing.get(closing.size() - 1).equals(task);
   }
 
-  private boolean isBanded(Opening opening) {
-    return plan.strips().stream().anyMatch(strip -> strip.opening().equals(opening));
-  }
-
   private boolean meets(Opening opening, SeamTask task) {
     Set<EdgeRef> edges =
         opening.parts().stream().map(OpeningPart::edge).collect(Collectors.toSet());
-    return plan.sewn().junctions().stream()
+    return sewn.junctions().stream()
         .filter(junction -> junction.openEdges().stream().anyMatch(edges::contains))
         .anyMatch(junction -> task.names().stream().anyMatch(junction.ending()::contains));
   }
@@ -130,16 +130,14 @@ final class Making {
   /** One task for openings that are named alike, such as the two armholes. */
   private void addFinishes() {
     Map<String, List<Opening>> alike = new LinkedHashMap<>();
-    for (Opening opening : plan.sewn().openings()) {
+    for (Opening opening : sewn.openings()) {
       if (!(opening.finish() instanceof RawEdge)) {
         alike.computeIfAbsent(Machines.bare(opening.name()), n -> new ArrayList<>()).add(opening);
       }
     }
     alike.forEach(
         (name, openings) -> {
-          List<Strip> strips =
-              plan.strips().stream().filter(strip -> openings.contains(strip.opening())).toList();
-          FinishTask task = new FinishTask(name, openings, strips);
+          FinishTask task = FinishTask.of(name, openings);
           finishes.put(task.id(), task);
           graph.add(task.id(), rank(task));
         });
@@ -149,17 +147,17 @@ final class Making {
     if (task.openings().stream().anyMatch(headOpening()::contains)) {
       return HEAD_FINISH;
     }
-    return task.strips().isEmpty() ? HEM : BAND;
+    return task.isBand() ? BAND : HEM;
   }
 
   /** A seam that crosses the end of another one comes after it; so does one in the centre. */
   private void crossings() {
-    for (Junction junction : plan.sewn().junctions()) {
+    for (Junction junction : sewn.junctions()) {
       for (SeamTask ending : tasks(junction.ending())) {
         tasks(junction.crossing()).forEach(crossing -> graph.need(crossing.id(), ending.id()));
       }
     }
-    for (Junction junction : plan.sewn().junctions()) {
+    for (Junction junction : sewn.junctions()) {
       if (junction.openEdges().isEmpty()) {
         List<SeamTask> meeting = tasks(junction.ending());
         for (SeamTask first : meeting) {
@@ -210,7 +208,7 @@ final class Making {
     if (construction != Construction.FLAT || closing.isEmpty()) {
       return null;
     }
-    boolean flatHem = finish.strips().isEmpty() && closing.size() > 1;
+    boolean flatHem = !finish.isBand() && closing.size() > 1;
     SeamTask last = closing.get(closing.size() - 1);
     boolean onBothSides = finish.isAllRound() && !last.isOneSide() && !last.isCentre();
     boolean several = last.seams().size() > 1;
@@ -231,25 +229,26 @@ final class Making {
 
   private void hemsLast() {
     for (FinishTask hem : finishes.values()) {
-      if (hem.strips().isEmpty() && rank(hem) == HEM && !hem.isFlat()) {
+      if (!hem.isBand() && rank(hem) == HEM && !hem.isFlat()) {
         finishes.values().stream()
-            .filter(other -> !other.strips().isEmpty())
+            .filter(FinishTask::isBand)
             .forEach(band -> graph.need(hem.id(), band.id()));
         seams.keySet().forEach(seam -> graph.need(hem.id(), seam));
       }
     }
   }
 
-  private List<Step> inWords(List<String> order) {
+  /** The steps in words, with the stitches of a plan. */
+  List<Step> steps(SewingPlan plan) {
     List<Step> steps = new ArrayList<>();
     Set<String> done = new LinkedHashSet<>();
-    for (String id : order) {
+    for (String id : graph.inOrder()) {
       SeamTask seam = seams.get(id);
       FinishTask finish = finishes.get(id);
       if (seam != null) {
         steps.add(SeamSteps.sew(seam, plan));
       } else if (finish != null) {
-        steps.add(FinishSteps.of(finish));
+        steps.add(FinishSteps.of(finish, plan));
       } else {
         steps.add(
             SeamSteps.tryOn(

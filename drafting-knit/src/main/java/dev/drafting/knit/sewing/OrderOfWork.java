@@ -1,9 +1,11 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.assembly.Assembly;
 import dev.drafting.knit.fabric.Fabric;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The steps of making up a garment, from washing the cloth to the last hem, as its seams and
@@ -30,7 +32,7 @@ public final class OrderOfWork {
       SewingPlan plan, Collection<Fabric> fabrics, Construction construction) {
     List<Step> steps =
         new ArrayList<>(Preparation.steps(plan.sewn().pattern(), plan.strips(), fabrics));
-    steps.addAll(new Making(plan, construction).steps());
+    steps.addAll(new Making(plan.sewn(), plan.headOpening(), construction).steps(plan));
     steps.add(
         Step.of(
                 "Press and measure",
@@ -42,5 +44,19 @@ public final class OrderOfWork {
       numbered.add(step.numbered(numbered.size() + 1));
     }
     return List.copyOf(numbered);
+  }
+
+  /**
+   * Where strips that are sewn flat begin and end: the seam that is still open then and runs
+   * through the strip afterwards.
+   *
+   * @param sewn the garment
+   * @param headOpening the name of the opening for the head; need not exist
+   * @param construction whether bands are sewn as loops or flat
+   * @return names of seams by names of openings; empty for bands in the round
+   */
+  public static Map<String, String> openSeams(
+      Assembly sewn, String headOpening, Construction construction) {
+    return Map.copyOf(new Making(sewn, headOpening, construction).openSeams());
   }
 }
