@@ -17,6 +17,7 @@ import dev.drafting.knit.fabric.FabricChange;
 import dev.drafting.knit.fabric.Original;
 import dev.drafting.knit.sewing.Caution;
 import dev.drafting.knit.sewing.Cautions;
+import dev.drafting.knit.sewing.Detail;
 import dev.drafting.knit.sewing.OrderOfWork;
 import dev.drafting.knit.sewing.SewingChoices;
 import dev.drafting.knit.sewing.SewingPlan;
@@ -74,6 +75,7 @@ public final class Draft implements Serializable {
   private final Wearer wearer;
   private final @Nullable Original original;
   private final StripChoices choices;
+  private final SewingChoices making;
   private final Derived derived = new Derived();
 
   /** What was computed already; left behind when a draft is stored. */
@@ -82,6 +84,7 @@ public final class Draft implements Serializable {
 
     private transient volatile @Nullable Plan plan;
     private transient volatile @Nullable List<Strip> strips;
+    private transient volatile @Nullable SewingPlan sewing;
     private transient volatile @Nullable List<Finding> findings;
   }
 
@@ -91,13 +94,15 @@ public final class Draft implements Serializable {
       Map<String, Fabric> fabrics,
       Wearer wearer,
       @Nullable Original original,
-      StripChoices choices) {
+      StripChoices choices,
+      SewingChoices making) {
     this.name = name;
     this.given = given;
     this.fabrics = fabrics;
     this.wearer = wearer;
     this.original = original;
     this.choices = choices;
+    this.making = making;
   }
 
   /**
@@ -109,7 +114,13 @@ public final class Draft implements Serializable {
    */
   public static Draft of(Pattern pattern) {
     return new Draft(
-        pattern.name(), Plan.of(pattern), Map.of(), Wearer.of(), null, StripChoices.NONE);
+        pattern.name(),
+        Plan.of(pattern),
+        Map.of(),
+        Wearer.of(),
+        null,
+        StripChoices.NONE,
+        SewingChoices.of());
   }
 
   /**
@@ -123,7 +134,7 @@ public final class Draft implements Serializable {
     if (newName.isBlank()) {
       throw DraftingException.of("a draft has no name").accepted("a name that is not blank");
     }
-    return new Draft(newName, given, fabrics, wearer, original, choices);
+    return new Draft(newName, given, fabrics, wearer, original, choices, making);
   }
 
   /**
@@ -134,7 +145,7 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withFabric(String cloth, Fabric fabric) {
-    return new Draft(name, given, with(fabrics, cloth, fabric), wearer, original, choices);
+    return new Draft(name, given, with(fabrics, cloth, fabric), wearer, original, choices, making);
   }
 
   /**
@@ -145,7 +156,13 @@ public final class Draft implements Serializable {
    */
   public Draft withWearer(Wearer newWearer) {
     return new Draft(
-        name, given, fabrics, Objects.requireNonNull(newWearer, "wearer"), original, choices);
+        name,
+        given,
+        fabrics,
+        Objects.requireNonNull(newWearer, "wearer"),
+        original,
+        choices,
+        making);
   }
 
   /**
@@ -157,7 +174,7 @@ public final class Draft implements Serializable {
    */
   public Draft withOriginal(Original copied) {
     return new Draft(
-        name, given, fabrics, wearer, Objects.requireNonNull(copied, "copied"), choices);
+        name, given, fabrics, wearer, Objects.requireNonNull(copied, "copied"), choices, making);
   }
 
   /**
@@ -177,7 +194,7 @@ public final class Draft implements Serializable {
           .accepted(String.join(", ", all.stream().map(Opening::name).toList()));
     }
     all.stream().filter(known -> StripChoices.isNamed(known, opening)).forEach(rule::requireJoinOn);
-    return new Draft(name, given, fabrics, wearer, original, choices.with(opening, rule));
+    return new Draft(name, given, fabrics, wearer, original, choices.with(opening, rule), making);
   }
 
   /**
@@ -187,7 +204,7 @@ public final class Draft implements Serializable {
    * @return the draft, in which {@link #fabric} knows better
    */
   public Draft withSewnResult(SewnResult result) {
-    return new Draft(name, given, fabrics, wearer, original, choices.with(result));
+    return new Draft(name, given, fabrics, wearer, original, choices.with(result), making);
   }
 
   /**
@@ -197,7 +214,7 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withoutSewnResult(SewnResult result) {
-    return new Draft(name, given, fabrics, wearer, original, choices.without(result));
+    return new Draft(name, given, fabrics, wearer, original, choices.without(result), making);
   }
 
   /**
@@ -207,6 +224,30 @@ public final class Draft implements Serializable {
    */
   public List<SewnResult> sewnResults() {
     return choices.results();
+  }
+
+  /**
+   * The same draft sewn as the maker chooses. The machines set the allowances of all its seams.
+   *
+   * @param newMaking machines, bands in the round or flat, tapes, and what calls for cautions
+   * @return the draft
+   * @throws DraftingException if an allowance or a tape is for a seam that is not there
+   */
+  public Draft withSewing(SewingChoices newMaking) {
+    Plan set = Plan.of(newMaking.machines().applyTo(pattern()));
+    Draft draft = new Draft(name, set, fabrics, wearer, original, choices, newMaking);
+    SewingPlan.requireSeams(draft.pattern(), newMaking.taped());
+    return draft;
+  }
+
+  /**
+   * How the maker sews.
+   *
+   * @return a four-thread overlocker and a zigzag machine, bands in the round, unless set; only
+   *     machines that were set have changed the allowances
+   */
+  public SewingChoices sewingChoices() {
+    return making;
   }
 
   private static <T> Map<String, T> with(Map<String, T> map, String key, T value) {
@@ -355,15 +396,25 @@ public final class Draft implements Serializable {
   public List<Strip> strips() {
     List<Strip> known = derived.strips;
     if (known == null) {
-      known = openings().stream().flatMap(opening -> strip(opening).stream()).toList();
+      Map<String, String> openSeams =
+          OrderOfWork.openSeams(plan().assembly(), PassageCheck.NECK, making.construction());
+      known = openings().stream().flatMap(opening -> strip(opening, openSeams).stream()).toList();
       derived.strips = known;
     }
     return known;
   }
 
-  private Optional<Strip> strip(Opening opening) {
+  /** The strip of an opening; one that is sewn flat begins at the seam that is still open. */
+  private Optional<Strip> strip(Opening opening, Map<String, String> openSeams) {
     if (opening.finish() instanceof BandFinish band) {
-      return Optional.of(Strip.of(opening, band, fabric(band.cloth()), choices.rule(opening)));
+      StripRule rule = choices.rule(opening);
+      String openSeam = openSeams.get(opening.name());
+      return Optional.of(
+          Strip.of(
+              opening,
+              band,
+              fabric(band.cloth()),
+              openSeam == null ? rule : rule.withJoinAt(openSeam)));
     }
     return Optional.empty();
   }
@@ -413,6 +464,8 @@ public final class Draft implements Serializable {
     all.addAll(Findings.of(finished(), openings(), usedFabrics(), wearer, this::fabric));
     strips().forEach(strip -> all.addAll(strip.findings()));
     all.addAll(PassageCheck.findings(passages(), wearer));
+    all.addAll(sewing().findings());
+    all.addAll(Cautions.findings(wearer.age(), wearer.height(), details()));
     return Findings.inOrder(all);
   }
 
@@ -426,7 +479,7 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * Everything that is cut: the pieces, then the strips, then elastic.
+   * Everything that is cut: the pieces, then the strips, then elastic and tapes.
    *
    * @return an unmodifiable list
    * @throws DraftingException if a strip's cloth has no fabric
@@ -443,6 +496,7 @@ public final class Draft implements Serializable {
               strip.fit().grain().howToCut()));
     }
     openings().forEach(opening -> Elastics.cutItem(opening).ifPresent(items::add));
+    sewing().tapes().forEach(tape -> items.add(SewingGoods.cutItem(tape)));
     return List.copyOf(items);
   }
 
@@ -460,12 +514,12 @@ public final class Draft implements Serializable {
    * A first estimate of what to buy. Cloth is reckoned with its shrinkage and 5 % for the ends, and
    * rounded up to 10 cm.
    *
-   * @return an unmodifiable list: fabrics, then thread
+   * @return an unmodifiable list: fabrics, elastic, tape, thread by colour, needles
    * @throws DraftingException if a cloth has no fabric
    */
   public List<Goods> goods() {
     return GoodsEstimate.of(
-        finished(), plan().cutPlan().clothPieces(), openings(), strips(), this::fabric);
+        plan().cutPlan().clothPieces(), openings(), sewing(), strips(), this::fabric);
   }
 
   /**
@@ -475,14 +529,19 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth has no fabric
    */
   public SewingPlan sewing() {
-    SewingChoices choices = SewingChoices.of();
-    return SewingPlan.of(
-        plan().assembly(),
-        strips(),
-        this::fabric,
-        choices.machines(),
-        PassageCheck.NECK,
-        choices.taped());
+    SewingPlan known = derived.sewing;
+    if (known == null) {
+      known =
+          SewingPlan.of(
+              plan().assembly(),
+              strips(),
+              this::fabric,
+              making.machines(),
+              PassageCheck.NECK,
+              making.taped());
+      derived.sewing = known;
+    }
+    return known;
   }
 
   /**
@@ -492,7 +551,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth has no fabric
    */
   public List<Step> orderOfWork() {
-    return OrderOfWork.of(sewing(), usedFabrics(), SewingChoices.of().construction());
+    return OrderOfWork.of(sewing(), usedFabrics(), making.construction());
   }
 
   /**
@@ -501,7 +560,14 @@ public final class Draft implements Serializable {
    * @return an unmodifiable list
    */
   public List<Caution> cautions() {
-    return Cautions.of(wearer.age(), Optional.empty(), Elastics.details(openings()));
+    return Cautions.of(wearer.age(), wearer.height(), details());
+  }
+
+  /** What the maker said the garment has, and what its finishes need. */
+  private Set<Detail> details() {
+    Set<Detail> details = new LinkedHashSet<>(making.details());
+    details.addAll(Elastics.details(openings()));
+    return details;
   }
 
   /**
@@ -527,12 +593,13 @@ public final class Draft implements Serializable {
         && ((Draft) other).fabrics.equals(fabrics)
         && ((Draft) other).wearer.equals(wearer)
         && Objects.equals(((Draft) other).original, original)
-        && ((Draft) other).choices.equals(choices);
+        && ((Draft) other).choices.equals(choices)
+        && ((Draft) other).making.equals(making);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, pattern(), fabrics, wearer, original, choices);
+    return Objects.hash(name, pattern(), fabrics, wearer, original, choices, making);
   }
 
   @Override

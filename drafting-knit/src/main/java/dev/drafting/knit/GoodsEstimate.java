@@ -8,14 +8,12 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
-import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
-import dev.drafting.core.pattern.RawEdge;
-import dev.drafting.core.pattern.Seam;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripGrain;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
+import dev.drafting.knit.sewing.SewingPlan;
 import dev.drafting.knit.wording.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -38,16 +36,6 @@ final class GoodsEstimate {
   /** What is lost at the ends of a length of goods: 3 to 5 %, common practice. */
   private static final double END_LOSS = 0.05;
 
-  /**
-   * Metres of thread to a metre of seam, textbook "The Technology of Clothing Manufacture" as
-   * reproduced in a thread-estimating note: four-thread overlock 18, zigzag lockstitch 7; and 15 %
-   * waste.
-   */
-  private static final double OVERLOCK = 18;
-
-  private static final double ZIGZAG = 7;
-  private static final double WASTE = 1.15;
-
   private final Map<Fabric, List<Rectangle>> lays = new LinkedHashMap<>();
 
   private record Rectangle(double across, double along) {}
@@ -55,9 +43,9 @@ final class GoodsEstimate {
   private GoodsEstimate() {}
 
   static List<Goods> of(
-      Pattern pattern,
       List<CutPiece> cutPieces,
       List<Opening> openings,
+      SewingPlan sewing,
       List<Strip> strips,
       Function<String, Fabric> fabrics) {
     GoodsEstimate estimate = new GoodsEstimate();
@@ -68,7 +56,7 @@ final class GoodsEstimate {
     List<Goods> goods = new ArrayList<>();
     estimate.lays.forEach((fabric, pieces) -> goods.add(cloth(fabric, pieces)));
     goods.addAll(Elastics.goods(openings));
-    goods.add(thread(pattern, openings, strips));
+    goods.addAll(SewingGoods.of(sewing, estimate.lays.keySet()));
     return List.copyOf(goods);
   }
 
@@ -130,25 +118,5 @@ final class GoodsEstimate {
       used += piece.across();
     }
     return Length.mm(length);
-  }
-
-  private static Goods thread(Pattern pattern, List<Opening> openings, List<Strip> strips) {
-    double millimetres = 0;
-    for (Seam seam : pattern.seams()) {
-      double length = Measures.length(pattern, seam).toMm();
-      millimetres += OVERLOCK * length * (seam.isMirrored() ? 1 : 2);
-    }
-    for (Strip strip : strips) {
-      millimetres += (OVERLOCK + ZIGZAG) * strip.joinLine().toMm();
-    }
-    for (Opening opening : openings) {
-      boolean banded = strips.stream().anyMatch(strip -> strip.opening().equals(opening));
-      if (!banded && !(opening.finish() instanceof RawEdge)) {
-        millimetres += ZIGZAG * opening.length().toMm();
-      }
-    }
-    long metres = 10 * (long) Math.ceil(millimetres * WASTE / 10_000);
-    return Goods.of(
-        "thread", "about " + metres + " m in all on a four-thread overlocker (estimate)");
   }
 }

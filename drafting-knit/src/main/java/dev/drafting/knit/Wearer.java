@@ -29,18 +29,24 @@ import org.jspecify.annotations.Nullable;
 public final class Wearer implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private static final Wearer UNKNOWN = new Wearer(null, Map.of(), null);
+  private static final Wearer UNKNOWN = new Wearer(null, Map.of(), null, null);
 
   private final @Nullable Length chest;
 
   @SuppressWarnings("serial") // always an unmodifiable view of an EnumMap
   private final Map<BodyPart, Length> girths;
 
+  private final @Nullable Length height;
   private final @Nullable Integer age;
 
-  private Wearer(@Nullable Length chest, Map<BodyPart, Length> girths, @Nullable Integer age) {
+  private Wearer(
+      @Nullable Length chest,
+      Map<BodyPart, Length> girths,
+      @Nullable Length height,
+      @Nullable Integer age) {
     this.chest = chest;
     this.girths = girths;
+    this.height = height;
     this.age = age;
   }
 
@@ -61,7 +67,7 @@ public final class Wearer implements Serializable {
    * @throws DraftingException if the girth is out of range
    */
   public Wearer withChest(Length girth) {
-    return new Wearer(within("chest girth", girth, 20, 250), girths, age);
+    return new Wearer(within("chest girth", girth, 20, 250), girths, height, age);
   }
 
   /**
@@ -88,7 +94,7 @@ public final class Wearer implements Serializable {
     Map<BodyPart, Length> more = new EnumMap<>(BodyPart.class);
     more.putAll(girths);
     more.put(part, checked(part, girth));
-    return new Wearer(chest, Collections.unmodifiableMap(more), age);
+    return new Wearer(chest, Collections.unmodifiableMap(more), height, age);
   }
 
   private static Length checked(BodyPart part, Length girth) {
@@ -99,6 +105,18 @@ public final class Wearer implements Serializable {
       case HAND -> within(what, girth, 8, 50);
       case FOOT -> within(what, girth, 10, 70);
     };
+  }
+
+  /**
+   * The same wearer with the height, which decides about the cautions for children's clothing where
+   * the age is not known.
+   *
+   * @param tall 30 to 250 cm
+   * @return a wearer of this height
+   * @throws DraftingException if the height is out of range
+   */
+  public Wearer withHeight(Length tall) {
+    return new Wearer(chest, girths, within("height", tall, 30, 250), age);
   }
 
   /**
@@ -115,7 +133,7 @@ public final class Wearer implements Serializable {
           .value(years)
           .accepted("0 to 120 years");
     }
-    return new Wearer(chest, girths, years);
+    return new Wearer(chest, girths, height, years);
   }
 
   private static Length within(String what, Length girth, int leastCm, int mostCm) {
@@ -157,6 +175,15 @@ public final class Wearer implements Serializable {
   }
 
   /**
+   * The height.
+   *
+   * @return the height, or empty when it is not known
+   */
+  public Optional<Length> height() {
+    return Optional.ofNullable(height);
+  }
+
+  /**
    * The age in completed years.
    *
    * @return the age, or empty when it is not known
@@ -170,6 +197,7 @@ public final class Wearer implements Serializable {
     return other instanceof Wearer
         && Objects.equals(((Wearer) other).chest, chest)
         && ((Wearer) other).girths.equals(girths)
+        && Objects.equals(((Wearer) other).height, height)
         && Objects.equals(((Wearer) other).age, age);
   }
 
@@ -183,6 +211,7 @@ public final class Wearer implements Serializable {
     List<String> known = new ArrayList<>();
     chest().ifPresent(girth -> known.add("chest " + Wording.amount(girth)));
     girths.forEach((part, girth) -> known.add(part.plainName() + " " + Wording.amount(girth)));
+    height().ifPresent(tall -> known.add("height " + Wording.amount(tall)));
     if (age != null) {
       known.add(age == 1 ? "1 year" : age + " years");
     }

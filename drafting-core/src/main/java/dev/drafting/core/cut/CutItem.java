@@ -87,6 +87,23 @@ public final class CutItem implements Serializable {
   }
 
   /**
+   * The same line for several that are cut alike.
+   *
+   * @param newCount how many there are in the end; 1 or more
+   * @return the line of the cut list
+   * @throws DraftingException if there are none
+   */
+  public CutItem withCount(int newCount) {
+    if (newCount < 1) {
+      throw DraftingException.of("nothing is to be cut")
+          .at(name)
+          .value(newCount)
+          .accepted("1 or more");
+    }
+    return new CutItem(name, cloth, newCount, length, width, how);
+  }
+
+  /**
    * What is cut.
    *
    * @return the name of the piece or strip

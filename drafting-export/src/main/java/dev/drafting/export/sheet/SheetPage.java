@@ -10,6 +10,7 @@ import dev.drafting.knit.Goods;
 import dev.drafting.knit.Measure;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.sewing.Caution;
+import dev.drafting.knit.sewing.SewnLine;
 import dev.drafting.knit.sewing.Step;
 import java.io.IOException;
 import java.io.InputStream;
@@ -49,6 +50,7 @@ final class SheetPage {
     goods();
     pieces();
     strips();
+    stitches();
     orderOfWork();
     cautions();
     html.close();
@@ -189,6 +191,25 @@ final class SheetPage {
     for (Strip strip : strips) {
       new StripCard(strip, html).write();
     }
+    html.close();
+  }
+
+  private void stitches() throws XMLStreamException {
+    section("Seams and stitches");
+    html.text(
+        "p",
+        "Stitch numbers are those of ISO 4915, classes of seams those of ISO 4916. Try every one on"
+            + " a scrap; if an overlocked edge waves, raise the differential feed (1.3 to 2).");
+    List<List<String>> rows = new ArrayList<>();
+    for (SewnLine line : draft.sewing().lines()) {
+      rows.add(
+          List.of(
+              line.name(),
+              line.stitch().toString(),
+              line.seamClass().toString(),
+              (line.times() > 1 ? line.times() + " of " : "") + Tape.both(line.length())));
+    }
+    html.table("Seams and stitches", List.of("Line", "Stitch", "Seam", "Length"), rows);
     html.close();
   }
 

@@ -57,7 +57,8 @@ final class DraftReader {
     Wearer wearer = garment.or("wearer", Wearer.of(), DraftReader::wearer);
     Map<String, StripRule> rules =
         garment.or("strips", Map.of(), list -> StripReader.rules(list, openings));
-    Draft base = garment.object().placed(() -> Draft.of(pattern)).withWearer(wearer);
+    Draft plain = garment.object().placed(() -> Draft.of(pattern)).withWearer(wearer);
+    Draft base = garment.change(plain, "sewing", SewingReader::sewn);
     return rules.isEmpty() ? base : garment.get("strips").placed(() -> withRules(base, rules));
   }
 
@@ -103,7 +104,8 @@ final class DraftReader {
   }
 
   private static Wearer wearer(Entry entry) {
-    Fields fields = entry.fields("chest", "head", "shoulders", "hips", "hand", "foot", "age");
+    Fields fields =
+        entry.fields("chest", "head", "shoulders", "hips", "hand", "foot", "height", "age");
     Wearer wearer = Wearer.of();
     wearer = fields.change(wearer, "chest", (w, e) -> w.withChest(girth(e, 20, 250)));
     wearer = fields.change(wearer, "head", (w, e) -> w.withHead(girth(e, 25, 80)));
@@ -112,6 +114,7 @@ final class DraftReader {
     wearer = passing(fields, wearer, "hips", BodyPart.HIPS, girth -> girth(girth, 30, 300));
     wearer = passing(fields, wearer, "hand", BodyPart.HAND, girth -> girth(girth, 8, 50));
     wearer = passing(fields, wearer, "foot", BodyPart.FOOT, girth -> girth(girth, 10, 70));
+    wearer = fields.change(wearer, "height", (w, e) -> w.withHeight(girth(e, 30, 250)));
     return fields.change(wearer, "age", (w, e) -> w.withAge(e.count(0, OLDEST)));
   }
 

@@ -79,6 +79,7 @@ public final class GarmentFolder {
             "fabrics",
             "original",
             "wearer",
+            "sewing",
             "strips",
             "sewn",
             "makes");
@@ -88,7 +89,9 @@ public final class GarmentFolder {
         fields.find("wander").map(entry -> entry.length(Length.ZERO, MOST_WANDER));
     List<PieceReader.Source> sources = PieceReader.read(fields.get("pieces"), strokes);
     EdgeNames edges = new EdgeNames(strokes);
-    SeamReader seams = SeamReader.read(fields.get("seams"), edges);
+    SeamReader seams =
+        SeamReader.read(
+            fields.get("seams"), edges, fields.find("sewing").map(SewingReader::machines));
     Map<EdgeRef, Finish> finishes = FinishReader.finishes(fields.get("finishes"), edges);
     requireOneEach(fields, edges, seams.finishes(), finishes);
     List<TruedPiece> trued = sources.stream().map(source -> trued(source, wander)).toList();

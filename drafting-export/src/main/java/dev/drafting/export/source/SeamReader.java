@@ -5,9 +5,11 @@ import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Finish;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.pattern.SeamFinish;
+import dev.drafting.knit.sewing.Machines;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Reads which edges are sewn together, with which allowance. */
 final class SeamReader {
@@ -18,11 +20,13 @@ final class SeamReader {
   private static final Map<String, Boolean> MEETINGS = meetings();
 
   private final EdgeNames edges;
+  private final Optional<Machines> machines;
   private final Unique<Seam> seams = new Unique<>("seam");
   private final Map<EdgeRef, Finish> finishes = new LinkedHashMap<>();
 
-  private SeamReader(EdgeNames edges) {
+  private SeamReader(EdgeNames edges, Optional<Machines> machines) {
     this.edges = edges;
+    this.machines = machines;
   }
 
   private static Map<String, Boolean> meetings() {
@@ -32,8 +36,9 @@ final class SeamReader {
     return meetings;
   }
 
-  static SeamReader read(Entry list, EdgeNames edges) {
-    SeamReader reader = new SeamReader(edges);
+  /** Where machines are given, their allowance holds for a seam that has none of its own. */
+  static SeamReader read(Entry list, EdgeNames edges, Optional<Machines> machines) {
+    SeamReader reader = new SeamReader(edges, machines);
     list.list(0, MOST_SEAMS).forEach(reader::add);
     return reader;
   }
@@ -52,7 +57,7 @@ final class SeamReader {
     Fields fields = entry.fields("name", "join", "allowance", "ease", "meet");
     String name = fields.get("name").name();
     List<Entry> sides = fields.get("join").list(1, 2);
-    SeamFinish finish = SeamFinish.of(fields.get("allowance").length(Length.ZERO, MOST_ALLOWANCE));
+    SeamFinish finish = SeamFinish.of(allowance(fields, name));
     List<EdgeRef> first = side(sides.get(0), finish);
     List<EdgeRef> second = sides.size() == 2 ? side(sides.get(1), finish) : List.of();
     if (second.isEmpty() && first.size() > 1) {
@@ -64,6 +69,13 @@ final class SeamReader {
     Length ease = fields.or("ease", Length.ZERO, e -> e.length(MOST_EASE.negated(), MOST_EASE));
     boolean turned = fields.or("meet", false, e -> e.choice("way to meet", MEETINGS));
     seams.put(entry, name, entry.placed(() -> seam(name, first, second, ease, turned)));
+  }
+
+  private Length allowance(Fields fields, String name) {
+    Optional<Entry> own = fields.find("allowance");
+    return machines.isPresent() && own.isEmpty()
+        ? machines.get().allowance(name)
+        : fields.get("allowance").length(Length.ZERO, MOST_ALLOWANCE);
   }
 
   private static Seam seam(

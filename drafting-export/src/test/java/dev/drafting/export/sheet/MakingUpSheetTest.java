@@ -61,6 +61,7 @@ class MakingUpSheetTest {
             "To buy",
             "To cut",
             "Strips",
+            "Seams and stitches",
             "Order of work",
             "Cautions"),
         texts(page, "h2"));

@@ -12,6 +12,11 @@ import dev.drafting.knit.Draft;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Original;
 import dev.drafting.knit.fabric.Shrinkage;
+import dev.drafting.knit.sewing.Construction;
+import dev.drafting.knit.sewing.Detail;
+import dev.drafting.knit.sewing.Machines;
+import dev.drafting.knit.sewing.SewingChoices;
+import dev.drafting.knit.sewing.StitchType;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -315,5 +320,59 @@ class GarmentFolderTest {
     assertTrue(
         refused("\"makes\"", "\"sewn\": [{\"fabric\": \"felt\"}], \"makes\"")
             .contains("field sewn 1 / fabric: the fabric is unknown. Found: felt."));
+  }
+
+  private static final String WEARER = "\"wearer\": {\"age\": 9},";
+
+  @Test
+  void howTheGarmentIsSewnIsRead() throws IOException {
+    Draft draft =
+        with(
+            WEARER,
+            WEARER
+                + """
+                    "sewing": {"seams": "three-thread overlocker", "hems": "twin needle", "rows": "3 mm",
+                      "bands": "flat", "tape": ["wrist"], "has": ["elastic", "nightwear"],
+                      "stitches": [{"at": "side", "stitch": "overlock and chain"},
+                        {"at": "hem", "stitch": "zigzag"}]},
+                    """);
+    SewingChoices choices = draft.sewingChoices();
+    assertEquals(Construction.FLAT, choices.construction());
+    assertEquals(List.of("wrist"), choices.taped());
+    assertEquals(List.of(Detail.ELASTIC, Detail.NIGHTWEAR), choices.details());
+    Machines machines = choices.machines();
+    assertEquals(StitchType.OVERLOCK_THREE, machines.stitchOfSeam("wrist").type());
+    assertEquals(StitchType.OVERLOCK_AND_CHAIN, machines.stitchOfSeam("side").type());
+    assertEquals(StitchType.ZIGZAG, machines.stitchOfHem("hem").type());
+    assertEquals(Length.mm(3), machines.stitchOfHem("lower").width());
+    assertEquals(Length.inches("1/4"), cut(draft.pattern(), "front", "side"), "its own allowance");
+  }
+
+  @Test
+  void aSeamMayLeaveItsAllowanceToTheMachine() throws IOException {
+    String own = "\"allowance\": \"5 mm\", \"meet\"";
+    assertTrue(refused(own, "\"meet\"").contains("the field \"allowance\""));
+    Files.writeString(
+        folder.resolve("garment.json"),
+        DESCRIPTION
+            .replace(own, "\"meet\"")
+            .replace(WEARER, WEARER + "\"sewing\": {\"seams\": \"zigzag machine\"},"));
+    Pattern pattern = GarmentFolder.read(folder).make("plain").pattern();
+    assertEquals(Length.mm(10), cut(pattern, "wrist warmer", "left end"));
+    assertEquals(Length.inches("1/4"), cut(pattern, "front", "side"));
+  }
+
+  @Test
+  void unknownMachinesSeamsAndThingsAreRefused() throws IOException {
+    String sewing = WEARER + "\"sewing\": {\"seams\": \"zigzag machine\"";
+    assertTrue(
+        refused(WEARER, WEARER + "\"sewing\": {\"seams\": \"loom\"},")
+            .contains("zigzag machine, three-thread overlocker, four-thread overlocker"));
+    assertTrue(refused(WEARER, sewing + ", \"tape\": [\"elbow\"]},").contains("side, wrist"));
+    assertTrue(refused(WEARER, sewing + ", \"has\": [\"wings\"]},").contains("nightwear, a cord"));
+    assertTrue(
+        refused(WEARER, sewing + ", \"stitches\": [{\"at\": \"elbow\", \"stitch\": \"zigzag\"}]},")
+            .contains("side, wrist"));
+    assertTrue(refused(WEARER, sewing + ", \"rows\": \"0 mm\"},").contains("1 mm to 12 mm"));
   }
 }

@@ -24,13 +24,13 @@ final class KeptShort {
       }
     }
     for (String name : wanted) {
-      check(sewn.pattern(), name);
+      require(sewn.pattern(), name);
       names.add(name);
     }
     return names;
   }
 
-  private static void check(Pattern pattern, String name) {
+  static void require(Pattern pattern, String name) {
     List<String> seams = pattern.seams().stream().map(Seam::name).toList();
     if (!seams.contains(name)) {
       throw DraftingException.of("a tape is for a seam that is not there")

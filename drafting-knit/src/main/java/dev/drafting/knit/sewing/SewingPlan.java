@@ -4,6 +4,7 @@ import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.fabric.Fabric;
 import java.io.Serializable;
@@ -84,6 +85,17 @@ public final class SewingPlan implements Serializable {
             .toList();
     List<Finding> findings = new MachineFindings(machines).of(lines, sewn.openings());
     return new SewingPlan(sewn, List.copyOf(strips), machines, headOpening, lines, findings);
+  }
+
+  /**
+   * Refuses names of seams that a pattern does not have.
+   *
+   * @param pattern the pattern
+   * @param seams names of seams that are to get a tape
+   * @throws DraftingException for the first name that no seam has
+   */
+  public static void requireSeams(Pattern pattern, Collection<String> seams) {
+    seams.forEach(seam -> KeptShort.require(pattern, seam));
   }
 
   /**
