@@ -16,8 +16,6 @@ import java.util.Map;
  * garment with its outward strips added and its inward strips taken away.
  */
 final class Arrangement {
-  private static final double SAME_NODE = 1e-6;
-
   /** A stretch of one strand between two cuts. */
   record Piece(int strand, double from, double to, int startNode, int endNode) {}
 
@@ -34,7 +32,7 @@ final class Arrangement {
 
   private final List<Strand> chain;
   private final boolean closed;
-  private final List<Point> nodes = new ArrayList<>();
+  private final Nodes nodes = new Nodes();
   private final List<Route> routes = new ArrayList<>();
 
   /**
@@ -125,7 +123,7 @@ final class Arrangement {
   }
 
   Point node(int number) {
-    return nodes.get(number);
+    return nodes.point(number);
   }
 
   private void cut(List<StrandCrossing> crossings) {
@@ -136,29 +134,16 @@ final class Arrangement {
     boolean[] crossed = new boolean[chain.size() + crossings.size() + 1];
     int[] joints = new int[chain.size() + 1];
     for (int i = 0; i < chain.size(); i++) {
-      joints[i] = node(chain.get(i).start());
+      joints[i] = nodes.number(chain.get(i).start());
     }
-    joints[chain.size()] = closed ? joints[0] : node(chain.get(chain.size() - 1).end());
+    joints[chain.size()] = closed ? joints[0] : nodes.number(chain.get(chain.size() - 1).end());
     for (StrandCrossing crossing : crossings) {
-      int node = node(crossing.point());
+      int node = nodes.number(crossing.point());
       crossed[node] = true;
       cuts.get(crossing.strand()).add(new double[] {crossing.at(), node});
       cuts.get(crossing.other()).add(new double[] {crossing.atOther(), node});
     }
     gather(pieces(cuts, joints), crossed);
-  }
-
-  /** The number of the node at a point; points that are next to each other are one node. */
-  private int node(Point point) {
-    for (int i = 0; i < nodes.size(); i++) {
-      Point other = nodes.get(i);
-      if (Math.abs(other.x() - point.x()) < SAME_NODE
-          && Math.abs(other.y() - point.y()) < SAME_NODE) {
-        return i;
-      }
-    }
-    nodes.add(point);
-    return nodes.size() - 1;
   }
 
   private List<Piece> pieces(List<List<double[]>> cuts, int[] joints) {
@@ -221,8 +206,8 @@ final class Arrangement {
   }
 
   private double reach(Piece piece) {
-    Point start = nodes.get(piece.startNode());
-    Point end = nodes.get(piece.endNode());
+    Point start = nodes.point(piece.startNode());
+    Point end = nodes.point(piece.endNode());
     return Math.hypot(end.x() - start.x(), end.y() - start.y());
   }
 

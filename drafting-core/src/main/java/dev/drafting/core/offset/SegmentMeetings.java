@@ -16,6 +16,10 @@ import java.util.List;
 final class SegmentMeetings {
   private static final double SMALLEST = 1e-7;
   private static final double STILL = 1e-11;
+
+  /** Far from the origin and at a narrow angle rounding alone moves the crossing by this much. */
+  private static final double ROUNDED = 1e-8;
+
   private static final double ANGLE_BETWEEN = 1e-6;
   private static final int MOST_PAIRS = 4000;
   private static final int NEWTON_STEPS = 10;
@@ -135,7 +139,8 @@ final class SegmentMeetings {
               Math.abs(nextV - v) * (Math.abs(alongTwo.dx()) + Math.abs(alongTwo.dy())));
       double clampedU = clamp(nextU, one.from - widthU / 4, one.to + widthU / 4);
       double clampedV = clamp(nextV, two.from - widthV / 4, two.to + widthV / 4);
-      if (moved < STILL) {
+      boolean still = moved < STILL || (i == NEWTON_STEPS - 1 && moved < ROUNDED);
+      if (still) {
         if (inside(u, one) && inside(v, two)) {
           add(clamp(u, one.from, one.to), clamp(v, two.from, two.to), one, two);
         }
