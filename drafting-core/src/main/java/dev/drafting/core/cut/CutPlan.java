@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * Piece half = Piece.of("half", List.of(Edge.of("hem", List.of(a, b)), Edge.of("side", List.of(b, c)), Edge.of("top", List.of(c, d)), Edge.onFold(Curve.line(d, a))));
  * CutPlan plan = CutPlan.of(Pattern.of("tube", List.of(half.withFinish("side", SeamFinish.of(Length.mm(7)))), List.of()));
  * plan.cutList();  // => [half: 1 from body cloth, 300 x 414 mm, cut 1 on the fold]
- * plan.pieces().get(0).lines().get(0);  // => side: join line, 300 mm
+ * plan.pieces().get(0).lines().get(0);  // => side: join line, 300 mm beside 300 mm of edge
  * }</pre>
  *
  * @since 0.1

@@ -3,6 +3,7 @@ package dev.drafting.core.cut;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
+import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.LineRole;
 import java.io.Serializable;
 import java.util.Objects;
@@ -18,11 +19,13 @@ public final class DerivedLine implements Serializable {
   private final LineRole role;
   private final String edge;
   private final Curve curve;
+  private final Length edgeLength;
 
-  DerivedLine(LineRole role, String edge, Curve curve) {
+  DerivedLine(LineRole role, Edge edge, Curve curve) {
     this.role = role;
-    this.edge = edge;
+    this.edge = edge.name();
     this.curve = curve;
+    this.edgeLength = edge.curve().length();
   }
 
   /**
@@ -62,6 +65,25 @@ public final class DerivedLine implements Serializable {
   }
 
   /**
+   * How long the edge is that it follows. Beside a curve or slanting ends a line is longer or
+   * shorter than its edge, and that is what must be eased in or stretched.
+   *
+   * @return the length of the finished edge
+   */
+  public Length edgeLength() {
+    return edgeLength;
+  }
+
+  /**
+   * How much longer it is than the edge that it follows.
+   *
+   * @return below zero where it is shorter
+   */
+  public Length longerBy() {
+    return length().minus(edgeLength);
+  }
+
+  /**
    * What is printed beside it.
    *
    * @return for instance "hem: fold"
@@ -84,16 +106,22 @@ public final class DerivedLine implements Serializable {
     return other instanceof DerivedLine that
         && that.role == role
         && that.edge.equals(edge)
-        && that.curve.equals(curve);
+        && that.curve.equals(curve)
+        && that.edgeLength.equals(edgeLength);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(role.name(), edge, curve);
+    return Objects.hash(role.name(), edge, curve, edgeLength);
   }
 
   @Override
   public String toString() {
-    return label() + ", " + length().text(LengthUnit.MM);
+    return label()
+        + ", "
+        + length().text(LengthUnit.MM)
+        + " beside "
+        + edgeLength.text(LengthUnit.MM)
+        + " of edge";
   }
 }

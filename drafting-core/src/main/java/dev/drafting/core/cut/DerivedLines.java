@@ -121,7 +121,7 @@ final class DerivedLines {
   }
 
   private void add(LineRole role, Edge edge, Curve curve) {
-    lines.add(new DerivedLine(role, edge.name(), curve));
+    lines.add(new DerivedLine(role, edge, curve));
   }
 
   private List<Curve> runs(LineRole role, Edge edge, Length distance, OffsetResult moved) {

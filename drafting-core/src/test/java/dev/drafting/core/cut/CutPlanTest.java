@@ -155,6 +155,21 @@ class CutPlanTest {
   }
 
   @Test
+  void everyLineTellsItsLengthBesideThatOfItsEdge() {
+    CutPiece cut = cut(skirt(Finishes.hemOnce(20)));
+    double beyond = 7 / Math.sin(Math.toRadians(80));
+    DerivedLine fold = line(cut, "hem: fold");
+    assertEquals(200, fold.edgeLength().toMm(), 1e-9);
+    assertEquals(200 + beyond, fold.length().toMm(), 1e-6);
+    assertEquals(beyond, fold.longerBy().toMm(), 1e-6);
+    assertEquals("hem: fold, 207.1 mm beside 200 mm of edge", fold.toString());
+    DerivedLine stitched = line(cut, "hem: topstitching");
+    double up = stitched.curve().end().y();
+    double narrower = up / Math.tan(Math.toRadians(80));
+    assertEquals(beyond - narrower, stitched.longerBy().toMm(), 1e-6);
+  }
+
+  @Test
   void aCornerMayBeTreatedOtherwise() {
     Piece plain = skirt(Finishes.hemOnce(20));
     Piece mitred = plain.withCorner("hem", "side", CornerTreatment.mitre());

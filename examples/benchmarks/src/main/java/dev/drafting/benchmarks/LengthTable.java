@@ -19,13 +19,17 @@ final class LengthTable implements Table {
 
   @Override
   public List<Row> rows() throws Exception {
-    Map<String, Double> times = Measurement.nanoseconds(LengthBenchmark.class);
+    Measurement measured = Measurement.of(LengthBenchmark.class);
+    Map<String, Double> times = measured.nanoseconds();
     List<Row> rows = new ArrayList<>();
     for (SampleCubic curve : SampleCubic.values()) {
       String subject = curve.name().toLowerCase(Locale.ROOT);
       Map<String, Double> errors = errors(curve);
       double ours = time(times, "drafting", curve);
       rows.add(Row.plain(name(), subject, ours, "ns"));
+      rows.add(
+          Row.plain(
+              name(), subject + " allocates", measured.bytes("drafting " + curve.name()), "bytes"));
       rows.add(
           Row.atMost(
               name(), subject + " relative error", error(errors, "drafting"), "1", ACCURACY));

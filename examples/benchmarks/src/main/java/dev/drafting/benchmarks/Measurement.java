@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -12,12 +13,24 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 import org.openjdk.jmh.runner.options.VerboseMode;
 
-/** Runs a class of benchmarks, warm, each in a JVM of its own. */
-final class Measurement {
-  private Measurement() {}
+/**
+ * What a class of benchmarks takes, warm, each in a JVM of its own; by "method" or, with a
+ * parameter, "method parameter".
+ *
+ * @param nanoseconds mean times
+ * @param bytes what one call allocates
+ */
+record Measurement(Map<String, Double> nanoseconds, Map<String, Double> bytes) {
 
-  /** Mean times in nanoseconds by "method" or, with a parameter, "method parameter". */
+  private static final String ALLOCATED = "gc.alloc.rate.norm";
+
+  /** Mean times only. */
   static Map<String, Double> nanoseconds(Class<?> benchmarks) throws RunnerException {
+    return of(benchmarks).nanoseconds();
+  }
+
+  /** Runs the benchmarks. */
+  static Measurement of(Class<?> benchmarks) throws RunnerException {
     Collection<RunResult> results =
         new Runner(
                 new OptionsBuilder()
@@ -29,14 +42,25 @@ final class Measurement {
                     .warmupTime(TimeValue.seconds(1))
                     .measurementIterations(5)
                     .measurementTime(TimeValue.seconds(1))
+                    .addProfiler(GCProfiler.class)
                     .verbosity(VerboseMode.SILENT)
                     .build())
             .run();
     Map<String, Double> times = new LinkedHashMap<>();
+    Map<String, Double> bytes = new LinkedHashMap<>();
     for (RunResult result : results) {
       times.put(key(result), result.getPrimaryResult().getScore());
+      bytes.put(key(result), result.getSecondaryResults().get(ALLOCATED).getScore());
     }
-    return times;
+    return new Measurement(times, bytes);
+  }
+
+  double nanoseconds(String key) {
+    return nanoseconds.getOrDefault(key, Double.NaN);
+  }
+
+  double bytes(String key) {
+    return bytes.getOrDefault(key, Double.NaN);
   }
 
   private static String key(RunResult result) {

@@ -7,7 +7,9 @@ import java.util.stream.Collectors;
 public final class Tables {
   private static final List<Table> ALL =
       List.of(
+          new OffsetTable(),
           new LengthTable(),
+          new GrowthTable(),
           new BandsTable(),
           new DraftTable(),
           new ExportTable(),
