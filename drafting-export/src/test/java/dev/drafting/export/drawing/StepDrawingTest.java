@@ -3,6 +3,7 @@ package dev.drafting.export.drawing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.export.TestGarment;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.sewing.Step;
@@ -46,6 +47,23 @@ class StepDrawingTest {
   void everyStepThatSewsHasAPicture() {
     for (Step step : VEST.orderOfWork()) {
       assertEquals(!step.makes().isEmpty(), StepDrawing.of(VEST, step).isPresent(), step.title());
+    }
+  }
+
+  /** A new user finds every piece of a step by the word that is printed on the paper. */
+  @Test
+  void stepsNameThePiecesAsThePaperDoes() {
+    Set<String> printed =
+        DraftDrawing.of(VEST).groups().stream()
+            .flatMap(group -> group.labels().stream())
+            .map(Label::text)
+            .collect(Collectors.toSet());
+    for (Step step : VEST.orderOfWork()) {
+      for (EdgeRef edge : step.edges()) {
+        assertTrue(printed.contains(edge.piece()), edge + " in " + printed);
+      }
+      boolean sewsASeam = step.title().startsWith("Sew the ");
+      assertTrue(!sewsASeam || step.text().contains(step.edges().get(0).toString()), step.text());
     }
   }
 }

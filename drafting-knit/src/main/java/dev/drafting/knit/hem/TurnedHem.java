@@ -115,13 +115,26 @@ public final class TurnedHem implements Finish {
    * @throws DraftingException if the gap is out of range
    */
   public TurnedHem withTwinNeedle(Length gap) {
-    Length widest = WIDEST_GAP.min(depth.minus(margin).minus(Length.mm(0.5)));
-    if (gap.compareTo(NARROWEST_GAP) < 0 || gap.compareTo(widest) > 0) {
+    if (!takesTwinNeedle(gap)) {
       throw DraftingException.of("the gap of a twin needle is out of range")
           .value(gap)
-          .accepted(NARROWEST_GAP + " to " + widest);
+          .accepted(NARROWEST_GAP + " to " + widestGap());
     }
     return new TurnedHem(turnIn, depth, margin, gap);
+  }
+
+  /**
+   * Tells whether both rows of a twin needle find room on the hem.
+   *
+   * @param gap between the two needles
+   * @return true for a gap that {@link #withTwinNeedle} takes
+   */
+  public boolean takesTwinNeedle(Length gap) {
+    return gap.compareTo(NARROWEST_GAP) >= 0 && gap.compareTo(widestGap()) <= 0;
+  }
+
+  private Length widestGap() {
+    return WIDEST_GAP.min(depth.minus(margin).minus(Length.mm(0.5)));
   }
 
   /**

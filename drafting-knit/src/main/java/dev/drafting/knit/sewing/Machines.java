@@ -2,10 +2,13 @@ package dev.drafting.knit.sewing;
 
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.pattern.SeamFinish;
+import dev.drafting.knit.hem.TurnedHem;
 import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
 import java.util.Collections;
@@ -200,8 +203,8 @@ public final class Machines implements Serializable {
   }
 
   /**
-   * A pattern with the allowances of these machines at all its seams. Bands, bindings, hems and raw
-   * edges stay as they are.
+   * A pattern with the allowances of these machines at all its seams, and with two rows on the hems
+   * that are sewn with two needles and are deep enough for them. Everything else stays as it is.
    *
    * @param pattern any pattern
    * @return the pattern with its seams' allowances set
@@ -221,6 +224,22 @@ public final class Machines implements Serializable {
       SeamFinish finish = SeamFinish.of(allowance(seam.name()));
       for (EdgeRef edge : Stream.concat(seam.first().stream(), seam.second().stream()).toList()) {
         set = set.withFinish(edge, finish);
+      }
+    }
+    return withRows(set);
+  }
+
+  private Pattern withRows(Pattern pattern) {
+    Pattern set = pattern;
+    for (Piece piece : pattern.pieces()) {
+      for (Edge edge : piece.edges()) {
+        Stitch stitch = stitchOfHem(edge.name());
+        if (edge.finish() instanceof TurnedHem hem
+            && stitch.hasRows()
+            && hem.takesTwinNeedle(stitch.width())) {
+          EdgeRef ref = new EdgeRef(piece.name(), edge.name());
+          set = set.withFinish(ref, hem.withTwinNeedle(stitch.width()));
+        }
       }
     }
     return set;

@@ -13,6 +13,7 @@ import dev.drafting.core.pattern.Seam;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.WrappedBinding;
 import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.hem.TurnedHem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -107,7 +108,7 @@ final class SewnLines {
         SewnLine.of(
             opening.name(),
             Place.opening(opening.name()),
-            sewnOn ? machines.stitchOfSeam(opening.name()) : machines.stitchOfHem(opening.name()),
+            sewnOn ? machines.stitchOfSeam(opening.name()) : hem(opening),
             sewnOn ? SeamClass.SUPERIMPOSED : SeamClass.EDGE_FINISHING,
             opening.length(),
             1,
@@ -116,6 +117,16 @@ final class SewnLines {
     if (sewnOn && !finish.profile().topstitch().isEmpty()) {
       lines.add(topstitching(opening.name(), opening, fabric));
     }
+  }
+
+  /** A hem that is drawn with two rows takes a twin needle, whatever else is at hand. */
+  private Stitch hem(Opening opening) {
+    Stitch stitch = machines.stitchOfHem(opening.name());
+    return opening.finish() instanceof TurnedHem hem
+            && hem.twinGap().isPositive()
+            && !stitch.hasRows()
+        ? Stitch.of(StitchType.TWIN_NEEDLE).withWidth(hem.twinGap())
+        : stitch;
   }
 
   private double stretch(Opening opening) {

@@ -11,6 +11,8 @@ import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.Vest;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
+import dev.drafting.knit.hem.TurnedHem;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -60,6 +62,19 @@ class MachinesTest {
     assertEquals(
         StitchType.COVER_TWO,
         Machines.zigzag().withCoverstitch(Length.mm(5)).stitchOfHem("hem").type());
+  }
+
+  /** The drawing shows both rows; a hem that is too narrow keeps its one row. */
+  @Test
+  void twoNeedlesDrawTwoRowsOnTheHem() {
+    Machines twin = Machines.zigzag().withTwinNeedle(Length.mm(4));
+    EdgeRef hem = EdgeRef.parse("front hem");
+    Pattern vest = Vest.plain().hem(TurnedHem.once(Length.mm(15))).pattern();
+    List<Length> rows = twin.applyTo(vest).edge(hem).finish().profile().topstitch();
+    assertEquals(2, rows.size());
+    assertEquals(Length.mm(4), rows.get(0).minus(rows.get(1)).abs());
+    Pattern narrow = Vest.plain().hem(TurnedHem.once(Length.mm(5))).pattern();
+    assertEquals(narrow.edge(hem), twin.applyTo(narrow).edge(hem));
   }
 
   @Test

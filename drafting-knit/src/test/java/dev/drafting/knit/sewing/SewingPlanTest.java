@@ -119,6 +119,14 @@ class SewingPlanTest {
   }
 
   @Test
+  void aHemDrawnWithTwoRowsTakesATwinNeedle() {
+    TurnedHem rows = TurnedHem.once(Length.mm(20)).withTwinNeedle(Length.mm(3));
+    SewnLine hem = plan(Vest.plain().hem(rows), Machines.zigzag()).line("hem");
+    assertEquals(StitchType.TWIN_NEEDLE, hem.stitch().type());
+    assertEquals(Length.mm(3), hem.stitch().width());
+  }
+
+  @Test
   void wideTwinNeedlesTunnel() {
     SewingPlan plan = plan(Vest.plain(), Machines.zigzag().withTwinNeedle(Length.mm(4)));
     Finding finding =
