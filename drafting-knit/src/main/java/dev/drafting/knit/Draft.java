@@ -24,8 +24,6 @@ import dev.drafting.knit.sewing.SewingPlan;
 import dev.drafting.knit.sewing.Step;
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -145,7 +143,8 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withFabric(String cloth, Fabric fabric) {
-    return new Draft(name, given, with(fabrics, cloth, fabric), wearer, original, choices, making);
+    return new Draft(
+        name, given, Cloths.with(fabrics, cloth, fabric), wearer, original, choices, making);
   }
 
   /**
@@ -186,14 +185,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if there is no such opening, or no such place for the join on it
    */
   public Draft withStripRule(String opening, StripRule rule) {
-    List<Opening> all = given.assembly().openings();
-    if (all.stream().noneMatch(known -> StripChoices.isNamed(known, opening))) {
-      throw DraftingException.of("there is no such opening")
-          .at(name)
-          .value(opening)
-          .accepted(String.join(", ", all.stream().map(Opening::name).toList()));
-    }
-    all.stream().filter(known -> StripChoices.isNamed(known, opening)).forEach(rule::requireJoinOn);
+    StripChoices.require(name, given.assembly().openings(), opening, rule);
     return new Draft(name, given, fabrics, wearer, original, choices.with(opening, rule), making);
   }
 
@@ -248,12 +240,6 @@ public final class Draft implements Serializable {
    */
   public SewingChoices sewingChoices() {
     return making;
-  }
-
-  private static <T> Map<String, T> with(Map<String, T> map, String key, T value) {
-    Map<String, T> more = new LinkedHashMap<>(map);
-    more.put(Objects.requireNonNull(key, "key"), Objects.requireNonNull(value, "value"));
-    return Collections.unmodifiableMap(more);
   }
 
   /**
@@ -352,30 +338,13 @@ public final class Draft implements Serializable {
   public Fabric fabric(String cloth) {
     Fabric fabric = fabrics.get(cloth);
     if (fabric == null) {
-      throw DraftingException.of("no fabric is given for the cloth \"" + cloth + "\"")
-          .at(name)
-          .accepted(
-              fabrics.isEmpty()
-                  ? "a fabric for each of " + String.join(", ", cloths())
-                  : "a fabric for it beside those for " + String.join(", ", fabrics.keySet()));
+      throw Cloths.missing(cloth, fabrics, Cloths.names(pattern(), openings())).at(name);
     }
     return choices.taught(fabric);
   }
 
-  /** The cloths that pieces and strips are cut from, in the order of the pattern. */
-  private Set<String> cloths() {
-    Set<String> cloths = new LinkedHashSet<>();
-    pattern().pieces().forEach(piece -> cloths.add(piece.cloth()));
-    for (Opening opening : openings()) {
-      if (opening.finish() instanceof BandFinish band) {
-        cloths.add(band.cloth());
-      }
-    }
-    return cloths;
-  }
-
   private List<Fabric> usedFabrics() {
-    return cloths().stream().map(this::fabric).distinct().toList();
+    return Cloths.names(pattern(), openings()).stream().map(this::fabric).distinct().toList();
   }
 
   /**
@@ -485,19 +454,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a strip's cloth has no fabric
    */
   public List<CutItem> cutList() {
-    List<CutItem> items = new ArrayList<>(plan().cutPlan().cutList());
-    for (Strip strip : strips()) {
-      items.add(
-          CutItem.ofStrip(
-              strip.name(),
-              strip.finish().cloth(),
-              strip.cutLength(),
-              strip.cutWidth(),
-              strip.fit().grain().howToCut()));
-    }
-    openings().forEach(opening -> Elastics.cutItem(opening).ifPresent(items::add));
-    sewing().tapes().forEach(tape -> items.add(SewingGoods.cutItem(tape)));
-    return List.copyOf(items);
+    return plan().cutList(strips(), sewing().tapes());
   }
 
   /**
@@ -604,14 +561,6 @@ public final class Draft implements Serializable {
 
   @Override
   public String toString() {
-    return name
-        + ": "
-        + pattern().pieces().size()
-        + " pieces, openings "
-        + String.join(", ", openings().stream().map(Opening::name).toList())
-        + ", fabrics "
-        + (fabrics.isEmpty() ? "none yet" : String.join(", ", fabrics.keySet()))
-        + ", wearer "
-        + wearer;
+    return DraftText.of(this);
   }
 }

@@ -1,9 +1,14 @@
 package dev.drafting.knit;
 
 import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.cut.CutItem;
 import dev.drafting.core.cut.CutPlan;
 import dev.drafting.core.pattern.Pattern;
+import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.sewing.SeamTape;
 import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,5 +56,22 @@ final class Plan implements Serializable {
       cutPlan = known;
     }
     return known;
+  }
+
+  /** Everything that is cut: the pieces, then the strips, elastics and tapes. */
+  List<CutItem> cutList(List<Strip> strips, List<SeamTape> tapes) {
+    List<CutItem> items = new ArrayList<>(cutPlan().cutList());
+    for (Strip strip : strips) {
+      items.add(
+          CutItem.ofStrip(
+              strip.name(),
+              strip.finish().cloth(),
+              strip.cutLength(),
+              strip.cutWidth(),
+              strip.fit().grain().howToCut()));
+    }
+    assembly.openings().forEach(opening -> Elastics.cutItem(opening).ifPresent(items::add));
+    tapes.forEach(tape -> items.add(SewingGoods.cutItem(tape)));
+    return List.copyOf(items);
   }
 }

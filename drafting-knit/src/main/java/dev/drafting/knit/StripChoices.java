@@ -1,6 +1,7 @@
 package dev.drafting.knit;
 
 import dev.drafting.core.assembly.Opening;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.knit.band.SewnResult;
 import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
@@ -62,6 +63,17 @@ final class StripChoices implements Serializable {
             .map(Map.Entry::getValue)
             .findFirst()
             .orElse(StripRule.recommended());
+  }
+
+  /** Refuses a rule for an opening that is not there, or with a join where the opening has none. */
+  static void require(String draft, List<Opening> all, String opening, StripRule rule) {
+    if (all.stream().noneMatch(known -> StripChoices.isNamed(known, opening))) {
+      throw DraftingException.of("there is no such opening")
+          .at(draft)
+          .value(opening)
+          .accepted(String.join(", ", all.stream().map(Opening::name).toList()));
+    }
+    all.stream().filter(known -> StripChoices.isNamed(known, opening)).forEach(rule::requireJoinOn);
   }
 
   /** "armhole" means "armhole (left)" and "armhole (right)" both. */
