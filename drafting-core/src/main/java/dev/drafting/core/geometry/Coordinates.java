@@ -8,6 +8,8 @@ import java.math.RoundingMode;
 final class Coordinates {
   private static final int DECIMALS = 9;
   private static final double FAR = 1e12;
+  private static final double TINY = 1e-280;
+  private static final double HUGE = 1e280;
 
   private Coordinates() {}
 
@@ -26,6 +28,15 @@ final class Coordinates {
     if (!(t >= 0 && t <= 1)) {
       throw DraftingException.of("a parameter is off the segment").value(t).accepted("0 to 1");
     }
+  }
+
+  /**
+   * The length of a way. {@link Math#hypot} is many times slower for the last bit, which only
+   * matters, and is only asked for, where squares overflow or vanish.
+   */
+  static double norm(double dx, double dy) {
+    double square = dx * dx + dy * dy;
+    return square > TINY && square < HUGE ? Math.sqrt(square) : Math.hypot(dx, dy);
   }
 
   static String text(double value) {

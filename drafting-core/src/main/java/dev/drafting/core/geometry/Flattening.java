@@ -70,6 +70,6 @@ final class Flattening {
   }
 
   private static double bend(Point a, Point b, Point c) {
-    return Math.hypot(a.x() - 2 * b.x() + c.x(), a.y() - 2 * b.y() + c.y());
+    return Coordinates.norm(a.x() - 2 * b.x() + c.x(), a.y() - 2 * b.y() + c.y());
   }
 }

@@ -42,6 +42,9 @@ final class Joints {
   }
 
   private static void meet(Point end, Point start, int index) {
+    if (end.equals(start)) {
+      return;
+    }
     double gap = end.gap(start);
     if (gap > SNAP) {
       throw DraftingException.of("a curve has a gap before segment " + (index + 1))

@@ -62,7 +62,7 @@ public record Point(double x, double y) implements Serializable {
   }
 
   double gap(Point other) {
-    return Math.hypot(x - other.x, y - other.y);
+    return Coordinates.norm(x - other.x, y - other.y);
   }
 
   /**

@@ -134,7 +134,7 @@ public final class Polyline implements Serializable {
     double sum = 0;
     double lost = 0;
     for (int i = 2; i < xy.length; i += 2) {
-      double stretch = Math.hypot(xy[i] - xy[i - 2], xy[i + 1] - xy[i - 1]) - lost;
+      double stretch = Coordinates.norm(xy[i] - xy[i - 2], xy[i + 1] - xy[i - 1]) - lost;
       double next = sum + stretch;
       lost = (next - sum) - stretch;
       sum = next;

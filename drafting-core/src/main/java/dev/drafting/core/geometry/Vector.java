@@ -55,7 +55,7 @@ public record Vector(double dx, double dy) implements Serializable {
   }
 
   double norm() {
-    return Math.hypot(dx, dy);
+    return Coordinates.norm(dx, dy);
   }
 
   /**

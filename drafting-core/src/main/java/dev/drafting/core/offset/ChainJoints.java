@@ -106,6 +106,8 @@ final class ChainJoints {
   }
 
   private static boolean near(Point a, Point b, double within) {
-    return Math.hypot(a.x() - b.x(), a.y() - b.y()) <= within;
+    double dx = a.x() - b.x();
+    double dy = a.y() - b.y();
+    return dx * dx + dy * dy <= within * within;
   }
 }

@@ -1,9 +1,13 @@
 package dev.drafting.core.offset;
 
 import dev.drafting.core.geometry.Cubic;
+import dev.drafting.core.geometry.Point;
 
 /** A cubic as eight numbers, with what the offset needs to know of it at a parameter. */
 final class CubicCoefficients {
+  private static final double[] CHOOSE3 = {1, 3, 3, 1};
+  private static final double[] CHOOSE6 = {1, 6, 15, 20, 15, 6, 1};
+
   final double x0;
   final double y0;
   final double x1;
@@ -90,6 +94,24 @@ final class CubicCoefficients {
 
   double ddy(double t) {
     return 6 * ((1 - t) * (y2 - 2 * y1 + y0) + t * (y3 - 2 * y2 + y1));
+  }
+
+  /**
+   * A lower bound of the square of the distance from a point: the least Bernstein coefficient, of
+   * degree 6.
+   */
+  double leastSquareDistance(Point from) {
+    double[] x = {x0 - from.x(), x1 - from.x(), x2 - from.x(), x3 - from.x()};
+    double[] y = {y0 - from.y(), y1 - from.y(), y2 - from.y(), y3 - from.y()};
+    double least = Double.POSITIVE_INFINITY;
+    for (int k = 0; k <= 6; k++) {
+      double sum = 0;
+      for (int i = Math.max(0, k - 3); i <= Math.min(3, k); i++) {
+        sum += CHOOSE3[i] * CHOOSE3[k - i] * (x[i] * x[k - i] + y[i] * y[k - i]);
+      }
+      least = Math.min(least, sum / CHOOSE6[k]);
+    }
+    return least;
   }
 
   double curvature(double t) {

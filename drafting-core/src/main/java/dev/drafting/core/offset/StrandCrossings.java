@@ -84,6 +84,8 @@ final class StrandCrossings {
   }
 
   private static boolean near(Point a, Point b) {
-    return Math.hypot(a.x() - b.x(), a.y() - b.y()) < JOINT;
+    double dx = a.x() - b.x();
+    double dy = a.y() - b.y();
+    return dx * dx + dy * dy < JOINT * JOINT;
   }
 }

@@ -1,6 +1,7 @@
 package dev.drafting.core.offset;
 
 import dev.drafting.core.geometry.Box;
+import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
@@ -102,7 +103,9 @@ final class TooNear {
     Box box = strand.segment().bounds();
     double dx = Math.max(0, Math.max(box.minX() - end.x(), end.x() - box.maxX()));
     double dy = Math.max(0, Math.max(box.minY() - end.y(), end.y() - box.maxY()));
-    return Math.hypot(dx, dy) < least
+    return dx * dx + dy * dy < least * least
+        && !(strand.segment() instanceof Cubic cubic
+            && new CubicCoefficients(cubic).leastSquareDistance(end) >= least * least)
         && Curve.of(strand.segment()).nearest(end).distance().toMm() < least;
   }
 
