@@ -42,6 +42,9 @@ public final class GarmentFolder {
   /** The name of the file with the traced points. */
   public static final String TRACING = "tracing.csv";
 
+  /** The name of the file with the drawn outlines, which may take the place of traced points. */
+  public static final String DRAWING = "tracing.svg";
+
   /** The name of the file that describes the garment. */
   public static final String DESCRIPTION = "garment.json";
 
@@ -63,7 +66,15 @@ public final class GarmentFolder {
           .value(folder)
           .accepted("a folder with " + TRACING + " and " + DESCRIPTION);
     }
-    List<Stroke> strokes = TracingFile.read(folder.resolve(TRACING));
+    Path drawing = folder.resolve(DRAWING);
+    boolean drawn = Files.exists(drawing);
+    if (drawn && Files.exists(folder.resolve(TRACING))) {
+      throw DraftingException.of("the garment is traced and drawn")
+          .at(StrictText.name(folder))
+          .accepted("either " + TRACING + " or " + DRAWING);
+    }
+    List<Stroke> strokes =
+        drawn ? SvgFile.read(drawing) : TracingFile.read(folder.resolve(TRACING));
     return garment(JsonFile.read(folder.resolve(DESCRIPTION)), strokes);
   }
 
