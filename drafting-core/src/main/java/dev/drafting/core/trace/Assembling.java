@@ -22,20 +22,17 @@ final class Assembling {
   }
 
   TruedPiece result() {
-    List<Point> corners = corners();
-    double lowest = outline.grounded() ? corners.get(0).y() : 0;
+    OutlineFit fit = new OutlineFit(outline);
+    double lowest = outline.grounded() ? fit.track(0).cy[0] : 0;
     Transform lower = Transform.translation(new Vector(0, -lowest));
     List<Curve> curves = new ArrayList<>();
     List<EdgeReport> reports = new ArrayList<>();
     List<Lopsidedness> lopsidedness = new ArrayList<>();
     for (int i = 0; i < outline.edges().size(); i++) {
       FittedEdge edge = outline.edges().get(i);
-      Ends ends =
-          new Ends(
-              edge.ends().start().at(corners.get(i)), edge.ends().end().at(corners.get(i + 1)));
-      EdgeFit fit = edge.fit().between(ends);
-      curves.add(fit.curve().map(lower));
-      reports.add(new Measuring(edge, fit, lower).report());
+      Track track = fit.track(i);
+      curves.add(Curve.of(track.segments()).map(lower));
+      reports.add(new Measuring(edge, track, lower).report(fit.lengthDeviation(i)));
       if (edge.lopsidedness() != null) {
         lopsidedness.add(edge.lopsidedness().lowered(lowest));
       }
@@ -49,19 +46,6 @@ final class Assembling {
             Length.mm(outline.noise().mm),
             outline.placement().then(lower));
     return new TruedPiece(piece(curves), report);
-  }
-
-  private List<Point> corners() {
-    List<FittedEdge> edges = outline.edges();
-    FittedEdge first = edges.get(0);
-    FittedEdge last = edges.get(edges.size() - 1);
-    List<Point> corners = new ArrayList<>();
-    corners.add(outline.folded() ? first.fit().curve().start() : Corners.between(last, first));
-    for (int i = 1; i < edges.size(); i++) {
-      corners.add(Corners.between(edges.get(i - 1), edges.get(i)));
-    }
-    corners.add(outline.folded() ? last.fit().curve().end() : corners.get(0));
-    return corners;
   }
 
   private Piece piece(List<Curve> curves) {

@@ -1,10 +1,11 @@
 package dev.drafting.core.trace;
 
-import dev.drafting.core.geometry.Curve;
 import java.util.Arrays;
 
 /** One edge as it was fitted: what it is, where it runs, and which points it refuses. */
 final class EdgeFit {
+  private static final double PATTERN = 0.5;
+
   final Samples samples;
   final Form form;
   final Fitted fitted;
@@ -23,21 +24,13 @@ final class EdgeFit {
     this.noise = noise;
   }
 
-  /** The same kind of edge through the same points, with other ends. */
-  EdgeFit between(Ends ends) {
-    Samples placed = samples.withShares(ends.start().corner(), ends.end().corner());
-    double rms = Math.sqrt(squares() / observations());
-    Fitted again = form.fit(placed, weights(kept), ends, Math.min(noise.mm, rms));
-    return new EdgeFit(placed, form, again, kept, noise);
-  }
-
   /** The same fit, turned and moved: its points are these. */
   EdgeFit placed(Samples moved) {
     return new EdgeFit(moved, form, fitted, kept, noise);
   }
 
-  Curve curve() {
-    return Curve.of(fitted.segments());
+  Track track() {
+    return fitted.track();
   }
 
   /** The squares of the distances of the points that count, as independent observations. */
@@ -51,9 +44,49 @@ final class EdgeFit {
     return sum * samples.independent / samples.size();
   }
 
+  /**
+   * Whether neighbouring points tend to lie on one side (the correlation of distances that follow
+   * each other, against half of the deviation that it has by chance). If they do not, there is
+   * nothing left that another cubic could follow.
+   */
+  boolean hasPattern() {
+    double products = 0;
+    double squares = 0;
+    double before = 0;
+    for (int i = 0; i < kept.length; i++) {
+      if (kept[i]) {
+        double off = fitted.distance(i);
+        products += before * off;
+        squares += off * off;
+        before = off;
+      }
+    }
+    return products > squares * PATTERN / Math.sqrt(keptCount());
+  }
+
+  double rms() {
+    return Math.sqrt(squares() / observations());
+  }
+
   /** How many independent observations count. */
   double observations() {
     return samples.independent * keptCount() / samples.size();
+  }
+
+  int firstKept() {
+    int i = 0;
+    while (!kept[i]) {
+      i++;
+    }
+    return i;
+  }
+
+  int lastKept() {
+    int i = kept.length - 1;
+    while (!kept[i]) {
+      i--;
+    }
+    return i;
   }
 
   int keptCount() {

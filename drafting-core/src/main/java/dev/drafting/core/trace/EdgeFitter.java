@@ -1,6 +1,7 @@
 package dev.drafting.core.trace;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the plainest form that an edge's points allow: a straight line if nothing in them but noise
@@ -13,7 +14,8 @@ final class EdgeFitter {
   private static final int MOST_IDLE = 3;
   private static final int MOST_ROUNDS = 30;
   private static final int CLOSER = 10;
-  private static final double SUSPECT = 3;
+  private static final int ROUGHER = 3;
+  private static final double SUSPECT = 3.5;
 
   /** At most this share of an edge's points may be slips. */
   private static final int ONE_IN = 7;
@@ -43,52 +45,83 @@ final class EdgeFitter {
   }
 
   EdgeFit fit(Samples samples, Ends ends) {
-    EdgeFit line = robust(Form.STRAIGHT, samples, ends);
+    EdgeFit line = robust(Form.STRAIGHT, samples, ends, null);
     if (straightness == Straightness.STRAIGHT || samples.size() < 3) {
       return line;
     }
     if (straightness == Straightness.CURVED) {
-      return curved(robust(Form.curved(Knots.single()), samples, ends), ends);
+      return curved(single(samples, ends), ends);
     }
     boolean fits = isAdequate(line, ends);
     if (fits && !isBowed(line, ends)) {
       return line;
     }
-    EdgeFit curve = curved(robust(Form.curved(Knots.single()), samples, ends), ends);
+    EdgeFit curve = curved(single(samples, ends), ends);
     return fits || isImproved(line, curve, ends) ? curve : line;
+  }
+
+  /** The same form through the same points, with other ends. */
+  EdgeFit again(EdgeFit fit, Ends ends) {
+    return plain(fit.form, fit.samples, ends, fit.kept, fit.fitted);
+  }
+
+  private EdgeFit single(Samples samples, Ends ends) {
+    return robust(Form.curved(Knots.single()), samples, ends, null);
   }
 
   /** Adds cubics for as long as they explain more than the noise would. */
   private EdgeFit curved(EdgeFit single, Ends ends) {
     EdgeFit best = single;
     EdgeFit last = single;
-    Knots knots = Knots.single();
     int most = (int) Math.min(MOST_CUBICS, single.samples.independent / FEWEST_PER_CUBIC);
     int idle = 0;
-    while (knots.cubics() < most && !significance.isNoise(best.squares(), 1)) {
+    while (last.form.cubics() < most && !significance.isNoise(best.squares(), 1)) {
       boolean adequate = isAdequate(best, ends);
-      int worst = worstCubic(last, knots);
+      if (adequate && !best.hasPattern()) {
+        break;
+      }
+      int worst = worstCubic(last, last.form.knots);
       if (worst < 0 || idle >= (adequate ? 1 : MOST_IDLE)) {
         break;
       }
-      knots = knots.split(worst);
-      Form form = Form.curved(knots);
+      Form form = Form.curved(last.form.knots.split(worst));
       last =
           adequate
-              ? plain(form, single.samples, ends, best.kept)
-              : robust(form, single.samples, ends);
+              ? plain(form, single.samples, ends, best.kept, last.fitted)
+              : robust(form, single.samples, ends, null);
       if (isImproved(best, last, ends)) {
-        best = adequate ? robust(form, single.samples, ends) : last;
+        best = adequate ? robust(form, single.samples, ends, last.fitted) : last;
         last = best;
         idle = 0;
       } else {
         idle++;
       }
     }
-    return best;
+    boolean there = !best.track().isFolded() && isAdequate(best, ends);
+    return there ? best : evenly(best, ends, most);
   }
 
-  private boolean isAdequate(EdgeFit fit, Ends ends) {
+  /** Where one cut after the other leads nowhere: cuts everywhere at once. */
+  private EdgeFit evenly(EdgeFit best, Ends ends, int most) {
+    EdgeFit found = best;
+    Knots knots = Knots.single();
+    for (int cubics = 2; cubics <= most; cubics *= 2) {
+      for (int part = 0; part < cubics; part += 2) {
+        knots = knots.split(part);
+      }
+      EdgeFit fit = robust(Form.curved(knots), best.samples, ends, null);
+      if (isImproved(found, fit, ends)) {
+        found = fit;
+        if (isAdequate(fit, ends)) {
+          break;
+        }
+      }
+    }
+    return found;
+  }
+
+  /** Whether nothing but noise is left over. */
+  boolean isAdequate(EdgeFit fit, Ends ends) {
     return significance.isNoise(fit.squares(), fit.observations() - fit.form.freedom(ends));
   }
 
@@ -96,7 +129,10 @@ final class EdgeFitter {
     int refused = fit.keptCount() - richer.keptCount();
     double gain = fit.squares() - richer.squares();
     int freedom = richer.form.freedom(ends) - fit.form.freedom(ends) + Math.max(0, refused);
-    return !significance.isNoise(gain, freedom);
+    if (richer.track().isFolded()) {
+      return false;
+    }
+    return fit.track().isFolded() || !significance.isNoise(gain, freedom);
   }
 
   /** Whether a bow or a double bow stands out of the distances from the line. */
@@ -107,11 +143,11 @@ final class EdgeFitter {
 
   /** The cubic that leaves most to explain, among those with points enough for two; -1 for none. */
   private static int worstCubic(EdgeFit fit, Knots knots) {
-    double[] squares = new double[knots.cubics()];
-    int[] count = new int[knots.cubics()];
+    double[] squares = new double[knots.parts()];
+    int[] count = new int[knots.parts()];
     for (int i = 0; i < fit.kept.length; i++) {
       if (fit.kept[i]) {
-        int cubic = knots.cubicAt(fit.samples.share[i]);
+        int cubic = knots.partAt(fit.fitted.share(i));
         squares[cubic] += fit.fitted.distance(i) * fit.fitted.distance(i);
         count[cubic]++;
       }
@@ -126,27 +162,35 @@ final class EdgeFitter {
     return worst;
   }
 
-  private EdgeFit plain(Form form, Samples samples, Ends ends, boolean[] kept) {
+  private EdgeFit plain(
+      Form form, Samples samples, Ends ends, boolean[] kept, @Nullable Fitted near) {
     double[] weights = EdgeFit.weights(kept);
-    Fitted fitted = form.fit(samples, weights, ends, noise.mm);
+    Fitted fitted = form.fit(samples, weights, ends, noise.mm, near);
     EdgeFit fit = new EdgeFit(samples, form, fitted, kept, noise);
-    double rms = Math.sqrt(fit.squares() / fit.observations());
-    if (rms > noise.mm / CLOSER) {
-      return fit;
+    // Sparse exact points pass for rough ones until a fit runs through them; and the maker may have
+    // said less than there is.
+    double wander = noise.mm;
+    double rms = fit.rms();
+    while (!form.isStraight()
+        && rms > Noise.LEAST_MM
+        && (rms < wander / CLOSER || rms > wander * ROUGHER)) {
+      wander = rms;
+      Fitted closer = form.fit(samples, weights, ends, wander, fit.fitted);
+      fit = new EdgeFit(samples, form, closer, kept, noise);
+      rms = fit.rms();
     }
-    // Sparse exact points pass for rough ones until a fit runs through them.
-    Fitted closer = form.fit(samples, weights, ends, rms);
-    return new EdgeFit(samples, form, closer, kept, noise);
+    return fit;
   }
 
   /** Fits with less and less regard for points that stand off, then plainly without them. */
-  private EdgeFit robust(Form form, Samples samples, Ends ends) {
-    EdgeFit fit = plain(form, samples, ends, EdgeFit.all(samples.size()));
+  private EdgeFit robust(Form form, Samples samples, Ends ends, @Nullable Fitted near) {
+    EdgeFit fit = plain(form, samples, ends, EdgeFit.all(samples.size()), near);
     double[] off = distances(fit.fitted, samples.size());
     double scale = scale(off);
     if (vetted || largest(off) <= SUSPECT * scale) {
       return fit;
     }
+    Fitted fitted = fit.fitted;
     double[] weights = EdgeFit.weights(fit.kept);
     for (int round = 0; round < MOST_ROUNDS; round++) {
       double moved = 0;
@@ -155,17 +199,18 @@ final class EdgeFitter {
         moved = Math.max(moved, Math.abs(weight - weights[i]));
         weights[i] = weight;
       }
-      if (moved < 1e-3) {
+      if (moved < 1e-2) {
         break;
       }
-      off = distances(form.fit(samples, weights, ends, noise.mm), samples.size());
+      fitted = form.fit(samples, weights, ends, noise.mm, fitted);
+      off = distances(fitted, samples.size());
       scale = scale(off);
     }
     boolean[] kept = new boolean[weights.length];
     for (int i = 0; i < kept.length; i++) {
       kept[i] = weights[i] > 0;
     }
-    return plain(form, samples, ends, refusesFew(kept) ? kept : EdgeFit.all(kept.length));
+    return plain(form, samples, ends, refusesFew(kept) ? kept : EdgeFit.all(kept.length), fitted);
   }
 
   private double scale(double[] off) {

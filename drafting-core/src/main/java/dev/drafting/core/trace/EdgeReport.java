@@ -26,6 +26,7 @@ public final class EdgeReport implements Serializable {
   private final Length largest;
   private final Length tracedLength;
   private final Length length;
+  private final Length lengthUncertainty;
   private final int cubics;
 
   EdgeReport(
@@ -37,6 +38,7 @@ public final class EdgeReport implements Serializable {
       Length largest,
       Length tracedLength,
       Length length,
+      Length lengthUncertainty,
       int cubics) {
     this.edge = edge;
     this.points = points;
@@ -46,6 +48,7 @@ public final class EdgeReport implements Serializable {
     this.largest = largest;
     this.tracedLength = tracedLength;
     this.length = length;
+    this.lengthUncertainty = lengthUncertainty;
     this.cubics = cubics;
   }
 
@@ -124,6 +127,17 @@ public final class EdgeReport implements Serializable {
   }
 
   /**
+   * How far the length may be off because the pencil wandered: its standard deviation, as the
+   * points and their noise let it be reckoned. In two cases of three the true length lies within
+   * it, in 19 of 20 within twice as much.
+   *
+   * @return zero or more
+   */
+  public Length lengthUncertainty() {
+    return lengthUncertainty;
+  }
+
+  /**
    * Whether the edge is a straight line.
    *
    * @return false if it is made of cubics
@@ -152,12 +166,23 @@ public final class EdgeReport implements Serializable {
         && largest.equals(that.largest)
         && tracedLength.equals(that.tracedLength)
         && length.equals(that.length)
+        && lengthUncertainty.equals(that.lengthUncertainty)
         && cubics == that.cubics;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(edge, points, refused, noise, rms, largest, tracedLength, length, cubics);
+    return Objects.hash(
+        edge,
+        points,
+        refused,
+        noise,
+        rms,
+        largest,
+        tracedLength,
+        length,
+        lengthUncertainty,
+        cubics);
   }
 
   @Override

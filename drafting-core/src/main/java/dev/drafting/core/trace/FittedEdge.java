@@ -1,7 +1,5 @@
 package dev.drafting.core.trace;
 
-import dev.drafting.core.geometry.Segment;
-import dev.drafting.core.geometry.Vector;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -27,14 +25,21 @@ record FittedEdge(
     this(name, ends, fit, sides, lopsidedness, 0);
   }
 
+  /** Whether the curve has to hurry to meet the fold squarely, so that it may not be meant to. */
+  boolean isPerhapsPointed() {
+    Track track = fit.track();
+    int last = track.cx.length - 1;
+    double usual = Math.abs(track.cx[last] - track.cx[0]) / 3;
+    double handle = Math.abs(ends.start().isLevel() ? track.cx[1] : track.cx[last - 1]);
+    return ends.hasLevel()
+        && (track.knots.isStraight() || track.knots.parts() > 1 || handle < usual);
+  }
+
   /** The same edge, knowing how its points meet the fold when they need not meet it squarely. */
   FittedEdge comparedWith(EdgeFit unbound) {
-    Segment segment =
-        ends.start().isLevel()
-            ? unbound.fitted.segments().get(0)
-            : unbound.fitted.segments().get(unbound.fitted.segments().size() - 1);
-    Vector way = segment.directionAt(ends.start().isLevel() ? 0 : 1);
-    double off = Math.toDegrees(Math.atan2(Math.abs(way.dy()), Math.abs(way.dx())));
+    Track track = unbound.track();
+    track.look(ends.start().isLevel() ? 0 : 1);
+    double off = Math.toDegrees(Math.atan2(Math.abs(track.dy), Math.abs(track.dx)));
     return new FittedEdge(name, ends, fit, sides, lopsidedness, off);
   }
 }

@@ -1,12 +1,10 @@
 package dev.drafting.core.trace;
 
 import dev.drafting.core.finding.DraftingException;
-import dev.drafting.core.geometry.Nearest;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Angle;
-import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -132,7 +130,7 @@ final class FoldLine {
   }
 
   /** The fold line that fits the edges best; they are given as they lie in this line's frame. */
-  FoldLine refined(List<Extended> edges) {
+  FoldLine refined(List<Track> edges) {
     List<Station> stations = stations(edges);
     Transform moved = Transform.identity();
     for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -149,17 +147,33 @@ final class FoldLine {
   }
 
   /** A place on an edge that is compared with the opposite edge, and the length it stands for. */
-  private record Station(Point place, Extended opposite, double weight) {}
+  private static final class Station {
+    final Point place;
+    final Track opposite;
+    final double weight;
 
-  private List<Station> stations(List<Extended> edges) {
+    /** Where on the opposite edge it is answered, as far as is known. */
+    double share;
+
+    Station(Point place, Track opposite, double weight, double share) {
+      this.place = place;
+      this.opposite = opposite;
+      this.weight = weight;
+      this.share = share;
+    }
+  }
+
+  private List<Station> stations(List<Track> edges) {
     List<Station> stations = new ArrayList<>();
     for (int i = 0; i < edges.size(); i++) {
-      Extended edge = edges.get(i);
-      Extended opposite = edges.get(opposite(i, edges.size()));
-      int count = (int) Math.max(2, Math.ceil(edge.length / STATION_MM));
+      Track edge = edges.get(i);
+      Track opposite = edges.get(opposite(i, edges.size()));
+      int count = (int) Math.max(2, Math.ceil(edge.length() / STATION_MM));
       for (int k = 0; k < count; k++) {
-        Point place = edge.edge.pointAt(Length.mm(edge.length * (k + 0.5) / count));
-        stations.add(new Station(place, opposite, edge.length / count));
+        double share = (k + 0.5) / count;
+        edge.look(share);
+        stations.add(
+            new Station(new Point(edge.x, edge.y), opposite, edge.speed / count, 1 - share));
       }
     }
     return stations;
@@ -182,11 +196,12 @@ final class FoldLine {
     double sr = 0;
     for (Station station : stations) {
       Point image = reflection.apply(station.place);
-      Nearest nearest = station.opposite.nearest(image);
-      Vector square = moved.apply(station.opposite.square(nearest, image));
+      Track track = station.opposite;
+      station.share = track.foot(image.x(), image.y(), station.share);
+      double off = track.left(image.x(), image.y());
+      Vector square = moved.apply(new Vector(-track.dy, track.dx));
       Point place = moved.apply(station.place);
-      Point foot = moved.apply(nearest.point());
-      double off = place.mirrored().minus(foot).dot(square);
+      Point foot = moved.apply(new Point(track.x, track.y));
       double turn =
           square.dx() * (place.y() + foot.y() - 2 * height) + square.dy() * (place.x() - foot.x());
       double shift = -2 * square.dx();

@@ -4,11 +4,11 @@ import org.jspecify.annotations.Nullable;
 
 /** What an edge is taken to be: a straight line, or a chain of cubics with these joints. */
 final class Form {
-  static final Form STRAIGHT = new Form(null);
+  static final Form STRAIGHT = new Form(Knots.straight());
 
-  private final @Nullable Knots knots;
+  final Knots knots;
 
-  private Form(@Nullable Knots knots) {
+  private Form(Knots knots) {
     this.knots = knots;
   }
 
@@ -17,23 +17,23 @@ final class Form {
   }
 
   boolean isStraight() {
-    return knots == null;
+    return knots.isStraight();
   }
 
   int cubics() {
-    return knots == null ? 0 : knots.cubics();
+    return isStraight() ? 0 : knots.parts();
   }
 
-  Fitted fit(Samples samples, double[] weights, Ends ends, double noise) {
-    return knots == null
+  Fitted fit(Samples samples, double[] weights, Ends ends, double noise, @Nullable Fitted near) {
+    return isStraight()
         ? new LineFit(samples, weights, ends)
-        : SplineFit.of(samples, weights, knots, ends, noise);
+        : SplineFit.of(samples, weights, knots, ends, noise, near);
   }
 
   /** How many numbers decide how the edge lies, sideways. */
   int freedom(Ends ends) {
     int level = (ends.start().isLevel() ? 1 : 0) + (ends.end().isLevel() ? 1 : 0);
-    int free = knots == null ? 2 : knots.controls() + 2;
+    int free = isStraight() ? 2 : knots.controls() + 2;
     return Math.max(free - level, 1);
   }
 }

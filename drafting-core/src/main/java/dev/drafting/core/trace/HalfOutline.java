@@ -24,7 +24,7 @@ final class HalfOutline {
       TracedSide side = new TracedSide("", stroke, fit);
       FittedEdge edge = new FittedEdge(stroke.name, ends, fit, List.of(side), null);
       edges.add(
-          ends.hasLevel() ? edge.comparedWith(fitter.fit(stroke.samples, ends.pointed())) : edge);
+          edge.isPerhapsPointed() ? edge.comparedWith(fitter.again(fit, ends.pointed())) : edge);
     }
     return new Outline(piece, edges, noise, Transform.identity(), true, false);
   }

@@ -1,6 +1,5 @@
 package dev.drafting.core.trace;
 
-import dev.drafting.core.geometry.Nearest;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
@@ -33,7 +32,7 @@ final class Halves {
 
   private final List<EdgeFit> fits;
   private final List<String> names;
-  private final List<Extended> edges;
+  private final List<Track> edges;
   private final FoldLine fold;
 
   /**
@@ -43,7 +42,7 @@ final class Halves {
    * @param fits the fit of each stroke
    * @param edges the fitted edges
    */
-  Halves(List<String> names, List<EdgeFit> fits, List<Extended> edges, FoldLine fold) {
+  Halves(List<String> names, List<EdgeFit> fits, List<Track> edges, FoldLine fold) {
     this.names = names;
     this.fits = fits;
     this.edges = edges;
@@ -67,8 +66,8 @@ final class Halves {
   }
 
   private Half pair(int right, int left) {
-    Extended here = edges.get(right);
-    Extended there = mirrored(edges.get(left));
+    Track here = edges.get(right);
+    Track there = mirrored(edges.get(left));
     Gathering points = new Gathering();
     points.gather(fits.get(right), here, there, false);
     points.gather(fits.get(left), there, here, true);
@@ -77,15 +76,15 @@ final class Halves {
 
   /** A stroke across the fold answers to itself; both its halves are laid on the right. */
   private Half crossing(int stroke, boolean startsOnFold) {
-    Extended here = edges.get(stroke);
+    Track here = edges.get(stroke);
     Gathering points = new Gathering();
     points.gather(fits.get(stroke), here, mirrored(here), false);
     points.fold(startsOnFold);
     return points.half(names.get(stroke), List.of(stroke));
   }
 
-  private static Extended mirrored(Extended edge) {
-    return new Extended(edge.edge.mirrored().reversed());
+  private static Track mirrored(Track edge) {
+    return edge.map(Point::mirrored);
   }
 
   /** The points of both sides on their way to the average. */
@@ -97,31 +96,53 @@ final class Halves {
             .thenComparingDouble(row -> row[0]);
 
     private final List<double[]> rows = new ArrayList<>();
+    private final Middle start = new Middle();
+    private final Middle end = new Middle();
     private double independent;
     private double squares;
     private double largest;
     private Point where = new Point(0, 0);
 
-    /** Moves the points of one side half way to the other. */
-    void gather(EdgeFit fit, Extended own, Extended opposite, boolean mirror) {
+    /**
+     * Moves the points of one side half way to the other. The mirror image of a left edge runs
+     * against the right edge, so shares are counted from its end.
+     */
+    void gather(EdgeFit fit, Track own, Track opposite, boolean mirror) {
       independent += fit.observations();
       for (int i = 0; i < fit.kept.length; i++) {
         if (fit.kept[i]) {
           double x = mirror ? -fit.samples.x[i] : fit.samples.x[i];
-          Point point = new Point(x, fit.samples.y[i]);
-          Nearest foot = own.nearest(point);
-          Nearest across = opposite.nearest(foot.point());
-          Point average = point.plus(across.point().minus(foot.point()).times(0.5));
-          double share =
-              own.along(foot) / own.length / 2 + opposite.along(across) / opposite.length / 2;
-          rows.add(new double[] {Math.abs(average.x()), average.y(), share});
-          note(foot.point().midpoint(across.point()), across.distance().toMm());
+          double y = fit.samples.y[i];
+          double foot = own.foot(x, y, fit.fitted.share(i));
+          double beyond = own.beyond(x, y, foot);
+          double atX = own.x + beyond * own.dx;
+          double atY = own.y + beyond * own.dy;
+          double across = opposite.foot(atX, atY, 1 - foot);
+          double beyondAcross = opposite.beyond(atX, atY, across);
+          double acrossX = opposite.x + beyondAcross * opposite.dx;
+          double acrossY = opposite.y + beyondAcross * opposite.dy;
+          double along = (foot + 1 - across) / 2;
+          double[] row = {
+            Math.abs(x + (acrossX - atX) / 2), y + (acrossY - atY) / 2, mirror ? 1 - along : along
+          };
+          rows.add(row);
+          if (i == fit.firstKept()) {
+            (mirror ? end : start).add(row);
+          }
+          if (i == fit.lastKept()) {
+            (mirror ? start : end).add(row);
+          }
+          note(
+              new Point((atX + acrossX) / 2, (atY + acrossY) / 2),
+              Math.hypot(acrossX - atX, acrossY - atY));
         }
       }
     }
 
     /** Counts the way from the fold in the middle, or to it, instead of from end to end. */
     void fold(boolean startsOnFold) {
+      Middle outer = startsOnFold ? end : start;
+      outer.add(startsOnFold ? start : end);
       for (double[] row : rows) {
         double away = Math.abs(2 * row[2] - 1);
         row[2] = startsOnFold ? away : 1 - away;
@@ -144,10 +165,35 @@ final class Halves {
           columns[c][i] = rows.get(i)[c];
         }
       }
-      Samples samples = new Samples(columns[0], columns[1], columns[2], independent);
+      Samples samples =
+          Samples.averaged(
+              columns[0], columns[1], columns[2], independent, start.point(), end.point());
       double rms = Math.sqrt(squares / rows.size());
       return new Half(
           name, strokes, samples, Lopsidedness.of(name, Length.mm(largest), Length.mm(rms), where));
+    }
+  }
+
+  /** The middle of the places where the strokes of both sides end. */
+  private static final class Middle {
+    private double x;
+    private double y;
+    private int count;
+
+    void add(double[] row) {
+      x += row[0];
+      y += row[1];
+      count++;
+    }
+
+    void add(Middle other) {
+      x += other.x;
+      y += other.y;
+      count += other.count;
+    }
+
+    Point point() {
+      return new Point(x / count, y / count);
     }
   }
 }

@@ -1,38 +1,30 @@
 package dev.drafting.core.trace;
 
-import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
-import dev.drafting.core.geometry.Segment;
-import java.util.List;
 
 /**
  * Lays a straight line through points so that the squares of their distances, measured square to
- * the line, add up to the least. A line that must cross the fold squarely is level; one whose
- * corners are given joins them.
+ * the line, add up to the least. A line that must cross the fold squarely is level.
  */
 final class LineFit implements Fitted {
   private final Samples samples;
-  private final Point start;
-  private final Point end;
-  private final double dx;
-  private final double dy;
-  private final double length;
+  private final Track track;
+  private final double[] distances;
 
   LineFit(Samples samples, double[] weights, Ends ends) {
     this.samples = samples;
-    Point from = ends.start().corner();
-    Point to = ends.end().corner();
-    if (from == null || to == null) {
-      double[] centre = centre(weights);
-      double[] way = ends.hasLevel() ? level() : direction(weights, centre);
-      from = endOf(ends.start(), 0, centre, way);
-      to = endOf(ends.end(), samples.size() - 1, centre, way);
+    double[] centre = centre(weights);
+    double[] way = ends.hasLevel() ? level() : direction(weights, centre);
+    Point from = endOf(ends.start(), samples.start(0), centre, way);
+    Point to = endOf(ends.end(), samples.end(samples.size() - 1), centre, way);
+    this.track =
+        new Track(
+            Knots.straight(), new double[] {from.x(), to.x()}, new double[] {from.y(), to.y()});
+    this.distances = new double[samples.size()];
+    track.lookSquare(0);
+    for (int i = 0; i < distances.length; i++) {
+      distances[i] = track.left(samples.x[i], samples.y[i]);
     }
-    this.start = from;
-    this.end = to;
-    this.length = Math.hypot(to.x() - from.x(), to.y() - from.y());
-    this.dx = length == 0 ? 1 : (to.x() - from.x()) / length;
-    this.dy = length == 0 ? 0 : (to.y() - from.y()) / length;
   }
 
   private double[] level() {
@@ -73,28 +65,26 @@ final class LineFit implements Fitted {
     return onwards < 0 ? new double[] {-cos, -sin} : new double[] {cos, sin};
   }
 
-  private Point endOf(End end, int point, double[] centre, double[] way) {
+  private Point endOf(End end, Point seen, double[] centre, double[] way) {
     if (end.isOnFold() && way[0] != 0) {
       return new Point(0, centre[1] - centre[0] * way[1] / way[0]);
     }
-    double along =
-        (samples.x[point] - centre[0]) * way[0] + (samples.y[point] - centre[1]) * way[1];
+    double along = (seen.x() - centre[0]) * way[0] + (seen.y() - centre[1]) * way[1];
     return new Point(centre[0] + along * way[0], centre[1] + along * way[1]);
   }
 
   @Override
+  public Track track() {
+    return track;
+  }
+
+  @Override
   public double distance(int point) {
-    return dx * (samples.y[point] - start.y()) - dy * (samples.x[point] - start.x());
+    return distances[point];
   }
 
   @Override
   public double share(int point) {
-    double along = dx * (samples.x[point] - start.x()) + dy * (samples.y[point] - start.y());
-    return length == 0 ? 0 : Math.min(Math.max(along / length, 0), 1);
-  }
-
-  @Override
-  public List<Segment> segments() {
-    return List.of(new Line(start, end));
+    return track.foot(samples.x[point], samples.y[point], 0.5);
   }
 }

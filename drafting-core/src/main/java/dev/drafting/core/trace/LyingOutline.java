@@ -8,8 +8,6 @@ import java.util.stream.Collectors;
 
 /** Fits the strokes of a piece without a fold, where they lie. */
 final class LyingOutline {
-  private static final Ends FREE = new Ends(End.FREE, End.FREE);
-
   private LyingOutline() {}
 
   static Outline of(Truing truing) {
@@ -26,9 +24,9 @@ final class LyingOutline {
     List<FittedEdge> edges = new ArrayList<>();
     for (Stroke stroke : outline) {
       EdgeFit fit =
-          truing.fitter(stroke.name, noise, List.of(stroke.samples)).fit(stroke.samples, FREE);
+          truing.fitter(stroke.name, noise, List.of(stroke.samples)).fit(stroke.samples, Ends.FREE);
       TracedSide side = new TracedSide("", stroke, fit);
-      edges.add(new FittedEdge(stroke.name, FREE, fit, List.of(side), null));
+      edges.add(new FittedEdge(stroke.name, Ends.FREE, fit, List.of(side), null));
     }
     return new Outline(piece, edges, noise, Transform.identity(), false, false);
   }

@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.measure.Length;
@@ -11,17 +12,16 @@ import java.util.Set;
 /** Measures how the traced points scatter about the trued edge. */
 final class Measuring {
   private final FittedEdge edge;
-  private final EdgeFit trued;
+  private final Track trued;
   private final Transform lower;
 
-  Measuring(FittedEdge edge, EdgeFit trued, Transform lower) {
+  Measuring(FittedEdge edge, Track trued, Transform lower) {
     this.edge = edge;
     this.trued = trued;
     this.lower = lower;
   }
 
-  EdgeReport report() {
-    Extended line = new Extended(trued.curve());
+  EdgeReport report(double lengthDeviation) {
     int counting = 0;
     double squares = 0;
     double largest = 0;
@@ -36,7 +36,7 @@ final class Measuring {
         // A stroke across the fold was cut in two at one of its points: that one counts once.
         points.add(side.stroke().point(i));
         double x = folded ? Math.abs(samples.x[i]) : samples.x[i];
-        double off = line.nearest(new Point(x, samples.y[i])).distance().toMm();
+        double off = trued.distance(x, samples.y[i]);
         if (side.fit().kept[i]) {
           counting++;
           squares += off * off;
@@ -55,8 +55,9 @@ final class Measuring {
         Length.mm(Math.sqrt(squares / counting)),
         Length.mm(largest),
         Length.mm(folded ? traced / 2 : traced),
-        trued.curve().length(),
-        trued.form.cubics());
+        Curve.of(trued.segments()).length(),
+        Length.mm(lengthDeviation),
+        edge.fit().form.cubics());
   }
 
   private static double way(Samples samples, boolean[] kept) {

@@ -1,7 +1,6 @@
 package dev.drafting.core.trace;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -42,7 +41,7 @@ final class Noise {
       found.clear();
       count = 0;
       for (Samples stroke : strokes) {
-        double[] some = differences(stroke, order);
+        double[] some = stroke.differences(order);
         found.add(some);
         count += some.length;
       }
@@ -66,56 +65,51 @@ final class Noise {
   Noise orOwn(List<Samples> strokes) {
     int count = 0;
     for (Samples stroke : strokes) {
-      count += differences(stroke, ORDERS[0]).length;
+      count += stroke.differences(ORDERS[0]).length;
     }
     Noise own = count < 2 * ENOUGH ? this : of(strokes);
     return own.mm > mm ? own : this;
   }
 
   /** Divided differences square to the edge, scaled so that their deviation is the noise's own. */
-  private static double[] differences(Samples stroke, int order) {
-    int[] stops = Samples.thinned(stroke.x, stroke.y);
+  static double[] differences(Samples stroke, int[] stops, int order) {
     int windows = stops.length - order;
     if (windows <= 0) {
       return new double[0];
     }
     double[] found = new double[windows];
     for (int w = 0; w < windows; w++) {
-      found[w] = difference(stroke, Arrays.copyOfRange(stops, w, w + order + 1));
+      found[w] = difference(stroke, stops, w, order);
     }
     return found;
   }
 
-  private static double difference(Samples stroke, int[] window) {
-    int first = window[0];
-    int last = window[window.length - 1];
-    double chordX = stroke.x[last] - stroke.x[first];
-    double chordY = stroke.y[last] - stroke.y[first];
-    double chord = Math.hypot(chordX, chordY);
+  private static double difference(Samples stroke, int[] stops, int from, int order) {
+    double originX = stroke.x[stops[from]];
+    double originY = stroke.y[stops[from]];
+    double chordX = stroke.x[stops[from + order]] - originX;
+    double chordY = stroke.y[stops[from + order]] - originY;
+    double chord = Math.sqrt(chordX * chordX + chordY * chordY);
     if (chord == 0) {
       return 0;
     }
-    double[] along = new double[window.length];
-    for (int i = 1; i < window.length; i++) {
-      along[i] =
-          along[i - 1]
-              + Math.hypot(
-                  stroke.x[window[i]] - stroke.x[window[i - 1]],
-                  stroke.y[window[i]] - stroke.y[window[i - 1]]);
+    double[] along = new double[order + 1];
+    for (int i = 1; i <= order; i++) {
+      double dx = stroke.x[stops[from + i]] - stroke.x[stops[from + i - 1]];
+      double dy = stroke.y[stops[from + i]] - stroke.y[stops[from + i - 1]];
+      along[i] = along[i - 1] + Math.sqrt(dx * dx + dy * dy);
     }
     double sum = 0;
     double squares = 0;
-    for (int i = 0; i < window.length; i++) {
+    for (int i = 0; i <= order; i++) {
       double product = 1;
-      for (int j = 0; j < window.length; j++) {
-        if (j != i) {
-          product *= (along[i] - along[j]) / along[along.length - 1];
-        }
+      for (int j = 0; j <= order; j++) {
+        product *= j == i ? 1 : (along[i] - along[j]) / along[order];
       }
       double weight = 1 / product;
       double off =
-          chordX * (stroke.y[window[i]] - stroke.y[first])
-              - chordY * (stroke.x[window[i]] - stroke.x[first]);
+          chordX * (stroke.y[stops[from + i]] - originY)
+              - chordY * (stroke.x[stops[from + i]] - originX);
       sum += weight * off / chord;
       squares += weight * weight;
     }

@@ -1,12 +1,14 @@
 package dev.drafting.core.trace;
 
 import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Transform;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The points of one edge in order, with the share of the way (0 to 1) at which each lies. Points
- * closer together than a hand can wobble say the same thing: they count as fewer.
+ * closer together than a hand can wobble say the same thing: they count as fewer. Not for sharing
+ * between threads.
  */
 final class Samples {
   /** Nearer points than this follow the same movement of the hand. */
@@ -19,78 +21,111 @@ final class Samples {
   /** How many points count as observations of their own. */
   final double independent;
 
-  Samples(double[] x, double[] y, double[] share, double independent) {
+  /** Where both sides of a whole piece start and end in the middle; null for a single stroke. */
+  private final @Nullable Point start;
+
+  private final @Nullable Point end;
+
+  private final int[] stops;
+  private double @Nullable [] differences;
+  private int order;
+
+  private Samples(
+      double[] x,
+      double[] y,
+      double[] share,
+      double independent,
+      int[] stops,
+      @Nullable Point start,
+      @Nullable Point end) {
     this.x = x;
     this.y = y;
     this.share = share;
     this.independent = independent;
+    this.stops = stops;
+    this.start = start;
+    this.end = end;
   }
 
   /** Points in the order in which they were traced. */
   static Samples traced(double[] x, double[] y) {
-    Samples samples = new Samples(x, y, new double[x.length], thinned(x, y).length);
-    return samples.withShares(null, null);
+    int[] stops = stops(x, y);
+    return new Samples(x, y, shares(x, y, stops), stops.length, stops, null, null);
+  }
+
+  /** Points of both sides of a whole piece, laid on each other. */
+  static Samples averaged(
+      double[] x, double[] y, double[] share, double independent, Point start, Point end) {
+    return new Samples(x, y, share, independent, new int[0], start, end);
   }
 
   int size() {
     return x.length;
   }
 
-  /** The points that are kept, at their shares. */
-  Samples keep(boolean[] kept) {
-    int[] index = new int[size()];
-    int count = 0;
-    for (int i = 0; i < size(); i++) {
-      if (kept[i]) {
-        index[count++] = i;
-      }
-    }
-    if (count == size()) {
-      return this;
-    }
-    double[][] rest = new double[3][count];
-    for (int i = 0; i < count; i++) {
-      rest[0][i] = x[index[i]];
-      rest[1][i] = y[index[i]];
-      rest[2][i] = share[index[i]];
-    }
-    return new Samples(rest[0], rest[1], rest[2], independent * count / size());
+  /** Where the pencil was set down, this being the first point that counts. */
+  Point start(int first) {
+    return start == null ? new Point(x[first], y[first]) : start;
   }
 
-  /** Shares of the way from one corner, along the points, to the other corner. */
-  Samples withShares(@Nullable Point from, @Nullable Point to) {
-    int[] stops = thinned(x, y);
-    double[] along = new double[size()];
-    double done = from == null ? 0 : Math.hypot(x[0] - from.x(), y[0] - from.y());
-    along[0] = done;
+  /** Where the pencil was lifted, this being the last point that counts. */
+  Point end(int last) {
+    return end == null ? new Point(x[last], y[last]) : end;
+  }
+
+  /** The same points turned or moved. */
+  Samples map(Transform transform) {
+    double[] mappedX = new double[size()];
+    double[] mappedY = new double[size()];
+    for (int i = 0; i < size(); i++) {
+      Point point = transform.apply(new Point(x[i], y[i]));
+      mappedX[i] = point.x();
+      mappedY[i] = point.y();
+    }
+    return new Samples(mappedX, mappedY, share, independent, stops, start, end);
+  }
+
+  /** What the noise is judged from, see {@link Noise}. */
+  double[] differences(int wanted) {
+    double[] found = differences;
+    if (found == null || order != wanted) {
+      found = Noise.differences(this, stops, wanted);
+      differences = found;
+      order = wanted;
+    }
+    return found;
+  }
+
+  /** Shares of the way along the points. */
+  private static double[] shares(double[] x, double[] y, int[] stops) {
+    double[] along = new double[x.length];
+    double done = 0;
     for (int k = 1; k < stops.length; k++) {
       int a = stops[k - 1];
       int b = stops[k];
       double dx = x[b] - x[a];
       double dy = y[b] - y[a];
-      double step = Math.hypot(dx, dy);
+      double step = Math.sqrt(dx * dx + dy * dy);
       for (int i = a + 1; i <= b; i++) {
         double part = (x[i] - x[a]) * dx + (y[i] - y[a]) * dy;
         along[i] = step == 0 ? done : done + Math.min(Math.max(part / step, 0), step);
       }
       done += step;
     }
-    int last = size() - 1;
-    double whole = to == null ? done : done + Math.hypot(to.x() - x[last], to.y() - y[last]);
-    double[] shares = new double[size()];
-    for (int i = 0; i < size(); i++) {
-      shares[i] = Math.min(along[i] / whole, 1);
+    for (int i = 0; i < along.length; i++) {
+      along[i] = Math.min(along[i] / done, 1);
     }
-    return new Samples(x, y, shares, independent);
+    return along;
   }
 
   /** Points at least a wobble apart, the first and the last among them. */
-  static int[] thinned(double[] x, double[] y) {
+  private static int[] stops(double[] x, double[] y) {
     int[] stops = new int[x.length];
     int count = 1;
     for (int i = 1; i < x.length; i++) {
-      int before = stops[count - 1];
-      if (Math.hypot(x[i] - x[before], y[i] - y[before]) >= WOBBLE_MM) {
+      double dx = x[i] - x[stops[count - 1]];
+      double dy = y[i] - y[stops[count - 1]];
+      if (dx * dx + dy * dy >= WOBBLE_MM * WOBBLE_MM) {
         stops[count++] = i;
       }
     }

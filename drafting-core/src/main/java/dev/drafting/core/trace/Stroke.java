@@ -11,7 +11,7 @@ final class Stroke {
   final String name;
   final Samples samples;
 
-  private Stroke(String name, Samples samples) {
+  Stroke(String name, Samples samples) {
     this.name = name;
     this.samples = samples;
   }
@@ -47,15 +47,7 @@ final class Stroke {
   }
 
   Stroke map(Transform transform) {
-    int n = samples.size();
-    double[] x = new double[n];
-    double[] y = new double[n];
-    for (int i = 0; i < n; i++) {
-      Point point = transform.apply(new Point(samples.x[i], samples.y[i]));
-      x[i] = point.x();
-      y[i] = point.y();
-    }
-    return traced(name, x, y);
+    return new Stroke(name, samples.map(transform));
   }
 
   /** The two parts before and from this point, which ends the first part as well. */

@@ -31,7 +31,7 @@ import org.jspecify.annotations.Nullable;
  *     TracedEdge.of("bottom", List.of(new Point(0, 0), new Point(59, 0)))));
  * TruedPiece trued = Truing.of(pocket).result();
  * trued.report().edge("top");  // => top: straight, 61 mm; 2 points, 0 refused, RMS 0 mm, largest 0 mm
- * trued.piece().edge("fold").length();  // => 120 mm
+ * trued.piece().edge("fold").length().text(LengthUnit.MM);  // => 120 mm
  * }</pre>
  *
  * @since 0.1

@@ -102,7 +102,7 @@ final class TruingFindings {
 
   private void roughness(FittedEdge edge, TracedSide side, List<Finding> findings) {
     EdgeFit fit = side.fit();
-    Length rms = Length.mm(Math.sqrt(fit.squares() / fit.observations()));
+    Length rms = Length.mm(fit.rms());
     if (rms.compareTo(roughness) > 0) {
       String name = side.side() + edge.name();
       findings.add(

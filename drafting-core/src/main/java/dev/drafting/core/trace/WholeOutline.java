@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 /** Fits the strokes of a whole piece, folds it along its best fold line and averages the halves. */
 final class WholeOutline {
   private static final int FEWEST_BESIDE_FOLD = 6;
-  private static final Ends FREE = new Ends(End.FREE, End.FREE);
 
   private final Truing truing;
   private final List<Stroke> loop;
@@ -56,20 +55,20 @@ final class WholeOutline {
 
   private Outline averaged() {
     List<EdgeFit> fits = new ArrayList<>();
-    List<Extended> roughly = new ArrayList<>();
+    List<Track> roughly = new ArrayList<>();
     for (Stroke stroke : loop) {
       Samples samples = stroke.map(rough.frame).samples;
-      EdgeFit fit = fitter(stroke.name).fit(samples, FREE);
+      EdgeFit fit = fitter(stroke.name).fit(samples, Ends.FREE);
       fits.add(fit);
-      roughly.add(new Extended(fit.curve()));
+      roughly.add(fit.track());
     }
     FoldLine fold = rough.refined(roughly);
     Transform rest = rough.frame.inverse().then(fold.frame);
     List<EdgeFit> placed = new ArrayList<>();
-    List<Extended> edges = new ArrayList<>();
+    List<Track> edges = new ArrayList<>();
     for (int i = 0; i < loop.size(); i++) {
       placed.add(fits.get(i).placed(loop.get(i).map(fold.frame).samples));
-      edges.add(new Extended(roughly.get(i).edge.map(rest)));
+      edges.add(roughly.get(i).map(rest::apply));
     }
     List<String> names = loop.stream().map(stroke -> stroke.name).collect(Collectors.toList());
     List<FittedEdge> half =
@@ -91,7 +90,7 @@ final class WholeOutline {
       }
       FittedEdge edge = new FittedEdge(half.name, ends, fit, sides, half.lopsidedness);
       edges.add(
-          ends.hasLevel() ? edge.comparedWith(fitter.fit(half.samples, ends.pointed())) : edge);
+          edge.isPerhapsPointed() ? edge.comparedWith(fitter.again(fit, ends.pointed())) : edge);
     }
     return edges;
   }

@@ -3,8 +3,10 @@ package dev.drafting.core.trace;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -57,43 +59,78 @@ class FittingTest {
     assertTrue(Robust.weight(-14.05, 3) > 0);
   }
 
+  private static Track track() {
+    Knots knots = Knots.single().split(0).split(1);
+    return new Track(knots, new double[] {3, 8, 14, 21, 30, 36}, new double[] {0, 2, 7, 11, 8, 4});
+  }
+
   @Test
   void knotWeightsAddUpAndTheirSlopesAreTheirDerivatives() {
     Knots knots = Knots.single().split(0).split(1).split(0);
-    assertEquals(4, knots.cubics());
-    double[] value = new double[4];
-    double[] slope = new double[4];
+    assertEquals(4, knots.parts());
+    double[] here = new double[4];
     double[] later = new double[4];
-    for (double share = 0.01; share < 0.99; share += 0.037) {
-      int cubic = knots.cubicAt(share);
-      knots.weights(cubic, share, value, slope);
-      assertEquals(1, value[0] + value[1] + value[2] + value[3], 1e-14);
-      knots.weights(cubic, share + 1e-7, later, new double[4]);
-      for (int i = 0; i < 4; i++) {
-        assertEquals((later[i] - value[i]) / 1e-7, slope[i], 1e-4);
+    double[] slopes = new double[4];
+    for (int part = 0; part < 4; part++) {
+      for (double u = 0.01; u < 0.99; u += 0.037) {
+        knots.weights(part, u, here);
+        knots.weights(part, u + 1e-7, later);
+        knots.slopes(part, u, slopes);
+        assertEquals(1, here[0] + here[1] + here[2] + here[3], 1e-14);
+        for (int i = 0; i < 4; i++) {
+          double rate = (later[i] - here[i]) / 1e-7 * knots.rate(part);
+          assertEquals(rate, slopes[i], 1e-4);
+        }
       }
     }
   }
 
   @Test
   void eachCubicOfASplineIsTheSpline() {
-    Knots knots = Knots.single().split(0).split(1);
-    double[] controls = {3, -1, 4, 1, -5, 9};
-    double[] value = new double[4];
-    for (int cubic = 0; cubic < knots.cubics(); cubic++) {
-      double[] c = knots.cubicControls(cubic, controls);
-      for (double t : new double[] {0, 0.2, 0.5, 0.9, 1}) {
-        double share = knots.from(cubic) + (knots.to(cubic) - knots.from(cubic)) * t;
-        knots.weights(cubic, share, value, new double[4]);
-        double spline = 0;
-        for (int i = 0; i < 4; i++) {
-          spline += value[i] * controls[cubic + i];
-        }
-        double s = 1 - t;
-        double bernstein =
-            s * s * s * c[0] + 3 * s * s * t * c[1] + 3 * s * t * t * c[2] + t * t * t * c[3];
-        assertEquals(spline, bernstein, 1e-12);
-      }
+    Track track = track();
+    Curve curve = Curve.of(track.segments());
+    double[] ends = {0, 0.5, 0.75, 1};
+    double[] passed = new double[4];
+    for (int i = 1; i < 4; i++) {
+      passed[i] = passed[i - 1] + curve.segments().get(i - 1).length().toMm();
+    }
+    for (int i = 0; i < 4; i++) {
+      track.look(ends[i]);
+      Point point = curve.pointAt(Length.mm(passed[i]));
+      assertEquals(point.x(), track.x, 1e-9);
+      assertEquals(point.y(), track.y, 1e-9);
+    }
+    assertEquals(curve.length().toMm(), track.length(), 1e-6);
+  }
+
+  @Test
+  void aSplineCutInTwoIsTheSameSpline() {
+    Track track = track();
+    Knots more = track.knots.split(0);
+    Track cut =
+        new Track(
+            more, track.knots.splitControls(0, track.cx), track.knots.splitControls(0, track.cy));
+    for (double share = 0; share <= 1; share += 0.01) {
+      track.look(share);
+      cut.look(share);
+      assertEquals(track.x, cut.x, 1e-12);
+      assertEquals(track.y, cut.y, 1e-12);
+    }
+  }
+
+  @Test
+  void theLengthGradientIsItsDerivative() {
+    Track track = track();
+    int[] xs = {0, 1, 2, 3, 4, 5};
+    int[] none = {-1, -1, -1, -1, -1, -1};
+    double[] gradient = new double[6];
+    track.addLengthGradient(xs, none, gradient);
+    double length = track.length();
+    for (int i = 0; i < 6; i++) {
+      double[] moved = track.cx.clone();
+      moved[i] += 1e-6;
+      double rate = (new Track(track.knots, moved, track.cy).length() - length) / 1e-6;
+      assertEquals(rate, gradient[i], 1e-5);
     }
   }
 

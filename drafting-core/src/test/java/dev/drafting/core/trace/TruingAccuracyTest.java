@@ -8,7 +8,10 @@ import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Length;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -100,5 +103,50 @@ class TruingAccuracyTest {
       }
     }
     assertEquals(2 * SEEDS, straight, 2);
+  }
+
+  /** Of a normal error, two thirds lie within one standard deviation and 19 of 20 within two. */
+  @Test
+  void theUncertaintyOfALengthIsWhatItSays() {
+    int one = 0;
+    int two = 0;
+    for (long seed = 0; seed < SEEDS; seed++) {
+      TruingReport report = Truing.of(new Vest.Pencil(seed, 1, 6).half()).result().report();
+      for (String name : Vest.EDGES) {
+        EdgeReport edge = report.edge(name);
+        double off = Math.abs(edge.length().toMm() - Vest.edge(name).length().toMm());
+        one += off <= edge.lengthUncertainty().toMm() ? 1 : 0;
+        two += off <= 2 * edge.lengthUncertainty().toMm() ? 1 : 0;
+      }
+    }
+    double all = SEEDS * Vest.EDGES.size();
+    assertEquals(0.68, one / all, 0.15);
+    assertEquals(0.95, two / all, 0.06);
+  }
+
+  @Test
+  void anEdgeRunsSmoothlyIntoTheNextWhereThePointsDo() {
+    Curve whole = Vest.edge("armhole");
+    Length half = whole.length().times(0.5);
+    int smooth = 0;
+    for (long seed = 0; seed < 20; seed++) {
+      Vest.Pencil pencil = new Vest.Pencil(seed, 1, 6);
+      List<TracedEdge> edges = new ArrayList<>();
+      for (String name : Vest.EDGES) {
+        if (name.equals("armhole")) {
+          edges.add(TracedEdge.of("lower", pencil.trace(whole.split(half).get(0))));
+          edges.add(TracedEdge.of("upper", pencil.trace(whole.split(half).get(1))));
+        } else {
+          edges.add(TracedEdge.of(name, pencil.trace(Vest.edge(name))));
+        }
+      }
+      Tracing tracing = Tracing.of("front", Extent.HALF_ON_FOLD, edges);
+      TruedPiece trued = Truing.of(tracing).withCurved("lower").withCurved("upper").result();
+      Curve lower = trued.piece().edge("lower").curve();
+      Vector in = lower.directionAt(lower.length());
+      Vector out = trued.piece().edge("upper").curve().directionAt(Length.ZERO);
+      smooth += Math.abs(in.cross(out)) < 1e-4 ? 1 : 0;
+    }
+    assertTrue(smooth >= 16, "smooth in " + smooth + " of 20");
   }
 }

@@ -8,6 +8,7 @@ public final class Tables {
   private static final List<Table> ALL =
       List.of(
           new OffsetTable(),
+          new TruingTable(),
           new LengthTable(),
           new GrowthTable(),
           new BandsTable(),

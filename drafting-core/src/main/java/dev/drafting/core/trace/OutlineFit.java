@@ -1,0 +1,163 @@
+package dev.drafting.core.trace;
+
+import dev.drafting.core.geometry.Point;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * All edges of an outline in one least squares: each as straight or as curved as it was found to
+ * be, with the corners that neighbours share, square at the fold, and smooth where one edge runs on
+ * into the next.
+ */
+final class OutlineFit {
+  private static final double LITTLE = 1e-9;
+
+  /** In radians: below this, a turn that noise may have made is taken for none. */
+  private static final double SLIGHT = Math.toRadians(25);
+
+  /** One false alarm in a hundred. */
+  private static final double DEVIATIONS = 2.58;
+
+  /** The median of the squares of a gap with two coordinates, as a share of their mean. */
+  private static final double MEDIAN_OF_SQUARES = 0.693;
+
+  private final Outline outline;
+  private final List<FittedEdge> edges;
+  private final double noise;
+  private final List<Run> runs = new ArrayList<>();
+  private LeastSquares squares;
+
+  OutlineFit(Outline outline) {
+    this.outline = outline;
+    this.edges = outline.edges();
+    this.noise = outline.noise().mm;
+    double[] surety = surety();
+    for (int i = 0; i < edges.size(); i++) {
+      FittedEdge edge = edges.get(i);
+      EdgeFit fit = edge.fit();
+      Track found = fit.track();
+      Track track = new Track(found.knots, found.cx.clone(), found.cy.clone());
+      double start = edge.ends().start().isOnFold() ? 0 : surety[i];
+      double end = edge.ends().end().isOnFold() ? 0 : surety[i + 1];
+      double wander = Math.max(fit.rms(), Noise.LEAST_MM);
+      runs.add(new Run(fit.samples, weights(fit), track, feet(fit), start, end, wander));
+    }
+    this.squares = squares(edges.stream().map(FittedEdge::ends).toList());
+    squares.settle(LITTLE);
+    keepHandles();
+    runThrough();
+  }
+
+  /** The edges as they run now, each from corner to corner. */
+  Track track(int edge) {
+    return runs.get(edge).track;
+  }
+
+  /** The standard deviation of an edge's length, in mm. */
+  double lengthDeviation(int edge) {
+    return squares.lengthDeviation(edge, noise);
+  }
+
+  private static double[] feet(EdgeFit fit) {
+    double[] feet = new double[fit.samples.size()];
+    Arrays.setAll(feet, fit.fitted::share);
+    return feet;
+  }
+
+  /** Rough edges and points that follow each other closely count for less. */
+  private double[] weights(EdgeFit fit) {
+    double ratio = noise / fit.noise.mm;
+    double each = ratio * ratio * fit.samples.independent / fit.samples.size();
+    double[] weights = EdgeFit.weights(fit.kept);
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] *= each;
+    }
+    return weights;
+  }
+
+  private LeastSquares squares(List<Ends> ends) {
+    int n = edges.size();
+    Unknowns unknowns =
+        new Unknowns(runs.stream().mapToInt(run -> run.track.knots.controls()).toArray());
+    for (int i = 0; i < n; i++) {
+      int controls = runs.get(i).track.knots.controls();
+      if (i + 1 < n || !outline.folded()) {
+        unknowns.join(i, controls - 1, (i + 1) % n);
+      }
+      ends.get(i).ask(unknowns, i, controls);
+    }
+    return new LeastSquares(runs, unknowns.numbered());
+  }
+
+  private void keepHandles() {
+    List<Ends> handled = new ArrayList<>();
+    boolean changed = false;
+    for (int i = 0; i < edges.size(); i++) {
+      Ends asked = edges.get(i).ends();
+      Ends kept = SplineFit.handled(runs.get(i).track, asked);
+      changed |= !kept.equals(asked);
+      handled.add(kept);
+    }
+    if (changed) {
+      squares = squares(handled);
+      squares.settle(LITTLE);
+    }
+  }
+
+  private void runThrough() {
+    boolean any = false;
+    int corners = outline.folded() ? edges.size() - 1 : edges.size();
+    for (int i = 0; i < corners; i++) {
+      int next = (i + 1) % edges.size();
+      double turn = Math.abs(squares.turn(i, next));
+      if (turn < SLIGHT && turn < DEVIATIONS * squares.turnDeviation(i, next, noise)) {
+        squares.runThrough(i, next);
+        any = true;
+      }
+    }
+    if (any) {
+      squares.settle(LITTLE);
+    }
+  }
+
+  /**
+   * How surely the ends of the strokes say where each corner is, against a point's distance from
+   * its edge: judged from the gaps between the strokes.
+   */
+  private double[] surety() {
+    int n = edges.size();
+    double[] gaps = new double[n + 1];
+    for (int i = 0; i <= n; i++) {
+      boolean fold = outline.folded() && (i == 0 || i == n);
+      gaps[i] = fold ? 0 : gap(edges.get((i + n - 1) % n).fit(), edges.get(i % n).fit());
+    }
+    double[] sorted = outline.folded() ? Arrays.copyOfRange(gaps, 1, n) : gaps.clone();
+    Arrays.sort(sorted);
+    double usual = sorted.length == 0 ? 0 : sorted[sorted.length / 2] / MEDIAN_OF_SQUARES;
+    double wander = Math.min(noise, rms());
+    double[] surety = new double[n + 1];
+    for (int i = 0; i <= n; i++) {
+      double variance = Math.max(usual, gaps[i]) / 2 - wander * wander;
+      surety[i] = wander / Math.sqrt(Math.max(variance, wander * wander / 4));
+    }
+    return surety;
+  }
+
+  private double rms() {
+    double squares = 0;
+    double observations = 0;
+    for (FittedEdge edge : edges) {
+      squares += edge.fit().squares();
+      observations += edge.fit().observations();
+    }
+    return Math.max(Math.sqrt(squares / observations), Noise.LEAST_MM);
+  }
+
+  private static double gap(EdgeFit before, EdgeFit after) {
+    Point end = before.samples.end(before.lastKept());
+    Point start = after.samples.start(after.firstKept());
+    double gap = end.distanceTo(start).toMm();
+    return gap * gap;
+  }
+}
