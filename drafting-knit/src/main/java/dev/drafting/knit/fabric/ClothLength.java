@@ -7,7 +7,7 @@ import dev.drafting.core.measure.Length;
  * What a length of cloth of one width comes to at another.
  *
  * <pre>{@code
- * ClothLength.atWidth(Length.cm(400), Length.cm(45), Length.cm(54)).toCm();  // => 333.3333333333333
+ * Wording.amount(ClothLength.atWidth(Length.cm(400), Length.cm(45), Length.cm(54)));  // => 333.3 cm
  * }</pre>
  *
  * @since 0.1
@@ -17,7 +17,7 @@ public final class ClothLength {
 
   /**
    * The length that has the same area: length x width / other width. Pieces do not lie by area, so
-   * this is a first guess; tables of yardage are a tenth of a metre off it either way.
+   * this is a first guess; tables of yardage differ a little from it.
    *
    * @param length of the cloth that is known
    * @param width of the cloth that is known
