@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The raw chain cut at all its crossings. Pieces between crossings are kept where the chain winds
@@ -50,14 +52,12 @@ final class Arrangement {
 
   /** All closed loops that can be linked up from kept routes; each a list of pieces in order. */
   List<List<Piece>> loops() {
-    Map<Integer, List<Route>> leaving = new HashMap<>();
     Winding winding = Winding.of(chain);
-    List<Route> kept = new ArrayList<>();
-    for (Route route : routes) {
-      if (isBoundary(route, winding)) {
-        kept.add(route);
-        leaving.computeIfAbsent(route.startNode(), node -> new ArrayList<>()).add(route);
-      }
+    List<Route> kept =
+        withoutDeadEnds(routes.stream().filter(route -> isBoundary(route, winding)).toList());
+    Map<Integer, List<Route>> leaving = new HashMap<>();
+    for (Route route : kept) {
+      leaving.computeIfAbsent(route.startNode(), node -> new ArrayList<>()).add(route);
     }
     List<List<Piece>> loops = new ArrayList<>();
     for (Route first : kept) {
@@ -67,6 +67,22 @@ final class Arrangement {
       }
     }
     return loops;
+  }
+
+  /**
+   * What leads nowhere or comes from nowhere is no part of a loop. Such routes are kept by mistake
+   * where several strands lie on each other to within rounding.
+   */
+  private static List<Route> withoutDeadEnds(List<Route> kept) {
+    Set<Integer> starts = kept.stream().map(Route::startNode).collect(Collectors.toSet());
+    Set<Integer> ends = kept.stream().map(Route::endNode).collect(Collectors.toSet());
+    if (starts.equals(ends)) {
+      return kept;
+    }
+    return withoutDeadEnds(
+        kept.stream()
+            .filter(route -> starts.contains(route.endNode()) && ends.contains(route.startNode()))
+            .toList());
   }
 
   /**

@@ -22,17 +22,18 @@ import org.locationtech.jts.operation.buffer.OffsetCurve;
  * distance times the curvature. So the chords may stray by the tolerance over one plus distance
  * times strongest curvature. Corners are mitred as in ours, which needs no quadrant segments; the
  * simplification of input by a hundredth of the distance, which JTS does unless told otherwise, is
- * turned off. Making the chords is not part of what is timed.
+ * turned off for the buffer; the offset curve cannot be told so. Making the chords is not part of
+ * what is timed.
  */
 final class FlatOutline {
   private static final double TOLERANCE = 0.01;
   private static final int SAMPLES = 64;
 
-  private final Geometry polygon;
+  private final Polygon polygon;
   private final double distance;
   private final BufferParameters parameters = new BufferParameters();
 
-  private FlatOutline(Geometry polygon, double distance) {
+  private FlatOutline(Polygon polygon, double distance) {
     this.polygon = polygon;
     this.distance = distance;
     parameters.setJoinStyle(BufferParameters.JOIN_MITRE);
@@ -65,10 +66,13 @@ final class FlatOutline {
     return BufferOp.bufferOp(polygon, distance, parameters);
   }
 
+  /**
+   * Along the ring, outward to its right; of a polygon it would take the buffer's usual settings.
+   */
   Geometry offsetCurve() {
     return OffsetCurve.getCurve(
-        polygon,
-        distance,
+        polygon.getExteriorRing(),
+        -distance,
         parameters.getQuadrantSegments(),
         parameters.getJoinStyle(),
         parameters.getMitreLimit());
