@@ -18,6 +18,8 @@ final class CornerPlanner {
   /** Below this many millimetres the two parallels are taken to meet already. */
   static final double TOUCHING = 1e-6;
 
+  private static final double STRAIGHT = 1e-9;
+
   private final ParallelRun a;
   private final ParallelRun b;
   private final CornerShape shape;
@@ -269,7 +271,9 @@ final class CornerPlanner {
   private boolean canStep() {
     double narrow = Math.abs(a.distance()) < Math.abs(b.distance()) ? a.distance() : b.distance();
     double wide = narrow == a.distance() ? b.distance() : a.distance();
-    return shape.cosine() > 0.25 && Math.abs(narrow / shape.cosine()) <= Math.abs(wide);
+    // equal and opposite distances at a smooth corner must not hang on the rounding of its turn
+    double room = Math.abs(wide) * (1 + STRAIGHT);
+    return shape.cosine() > 0.25 && Math.abs(narrow / shape.cosine()) <= room;
   }
 
   private boolean steps(CornerTreatment treatment) {

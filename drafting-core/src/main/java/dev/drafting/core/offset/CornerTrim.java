@@ -25,15 +25,34 @@ final class CornerTrim {
   static @Nullable CornerPlan trim(ParallelRun a, ParallelRun b, CornerShape shape) {
     CornerPlan continued = null;
     if (shape.reachA() > CornerPlanner.TOUCHING && !a.endsTurnedBack()) {
-      continued = continueA(a, b, shape);
+      continued = continueA(a, b, shape, shape.reachA());
     } else if (shape.reachB() > CornerPlanner.TOUCHING && !b.startsTurnedBack()) {
-      continued = continueB(a, b, shape);
+      continued = continueB(a, b, shape, shape.reachB());
     }
-    return continued != null ? continued : cutBoth(a, b);
+    if (continued == null) {
+      continued = cutBoth(a, b);
+    }
+    return continued != null ? continued : reach(a, b, shape);
   }
 
-  private static @Nullable CornerPlan continueA(ParallelRun a, ParallelRun b, CornerShape shape) {
-    Place place = firstOn(b, continuation(a.end(), shape.wayA(), shape.reachA()));
+  /**
+   * A curve may bend away from where its neighbour's parallel ought to begin on it, or end: that is
+   * continued until it meets the curve.
+   */
+  private static @Nullable CornerPlan reach(ParallelRun a, ParallelRun b, CornerShape shape) {
+    CornerPlan reached = null;
+    if (shape.reachA() < -CornerPlanner.TOUCHING && !b.startsTurnedBack()) {
+      reached = continueB(a, b, shape, shape.wider());
+    }
+    if (reached == null && shape.reachB() < -CornerPlanner.TOUCHING && !a.endsTurnedBack()) {
+      reached = continueA(a, b, shape, shape.wider());
+    }
+    return reached;
+  }
+
+  private static @Nullable CornerPlan continueA(
+      ParallelRun a, ParallelRun b, CornerShape shape, double reach) {
+    Place place = firstOn(b, continuation(a.end(), shape.wayA(), reach));
     return place == null
         ? null
         : new CornerPlan(
@@ -44,8 +63,9 @@ final class CornerTrim {
             place.at());
   }
 
-  private static @Nullable CornerPlan continueB(ParallelRun a, ParallelRun b, CornerShape shape) {
-    Line back = continuation(b.start(), shape.wayB().negated(), shape.reachB());
+  private static @Nullable CornerPlan continueB(
+      ParallelRun a, ParallelRun b, CornerShape shape, double reach) {
+    Line back = continuation(b.start(), shape.wayB().negated(), reach);
     Place place = firstOn(a.reversed(), back);
     return place == null
         ? null

@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The parallel of one cubic: fitted cubics whose ends and end tangents are exact, halved until the
- * proven deviation ({@link ParallelBound}) is within the tolerance.
+ * The parallel of one cubic: fitted cubics whose ends and end tangents are exact, each as long as
+ * the proven deviation ({@link ParallelBound}) lets it be.
  *
  * <p>Where the distance exceeds the radius of curvature the true parallel runs backwards between
  * two cusps. Such stretches are found first; they are represented by short chords marked as turned
@@ -20,6 +20,10 @@ final class CubicParallel {
   private static final int CHORDS_TURNED_BACK = 8;
   private static final double NARROWEST_STRETCH = 1e-6;
   private static final double CUSP = 1e-9;
+  private static final double MOST_GROWTH = 4;
+  private static final double LEAST_SHRINKING = 0.9;
+  private static final double MOST_SHRINKING = 0.2;
+  private static final double WORTH_A_TRY = 1.25;
 
   private final Cubic source;
   private final CubicCoefficients coefficients;
@@ -109,35 +113,85 @@ final class CubicParallel {
     }
   }
 
-  private void fit(Place from, Place to) {
-    if (to.t - from.t < CUSP) {
-      // the source turns on the spot and its parallel jumps across it
-      Origin origin = new Origin(source, index, from.t, to.t);
-      Line jump = new Line(from.point, to.point);
-      strands.add(new Strand(jump, OffsetTag.EDGE, edge, origin, true));
-      return;
+  /** A piece of the parallel, near enough or not, and how many times as long it could be. */
+  private record Piece(Segment segment, Place from, Place to, double reach, boolean isNear) {
+    double length() {
+      return to.t - from.t;
     }
+
+    double longer() {
+      return length() * Math.max(1, Math.min(MOST_GROWTH, reach));
+    }
+
+    double shorter() {
+      return length() * Math.max(MOST_SHRINKING, Math.min(LEAST_SHRINKING, reach));
+    }
+  }
+
+  /** Fits piece after piece; how far the next one is tried follows from how near the last came. */
+  private void fit(Place from, Place to) {
+    Place last = from;
+    double reach = to.t - from.t;
+    while (last.t < to.t) {
+      Piece piece = longPiece(last, to, reach);
+      if (piece.isNear) {
+        addParallel(piece.segment, last.t, piece.to.t);
+      } else {
+        addJump(piece);
+      }
+      last = piece.to;
+      reach = piece.longer();
+    }
+  }
+
+  /**
+   * A piece that is near enough: shorter ones are tried until one is, and once a longer one where
+   * that promises much. Only where the source turns on the spot no piece is near.
+   */
+  private Piece longPiece(Place from, Place to, double reach) {
+    Piece piece = piece(from, evenly(from, to, reach));
+    while (!piece.isNear && piece.length() > CUSP) {
+      piece = piece(from, evenly(from, to, piece.shorter()));
+    }
+    if (piece.isNear && piece.reach > WORTH_A_TRY && piece.to.t < to.t) {
+      Piece longer = piece(from, evenly(from, to, piece.longer()));
+      return longer.isNear ? longer : piece;
+    }
+    return piece;
+  }
+
+  /** What is left is shared out evenly, so that no sliver remains at the end. */
+  private Place evenly(Place from, Place to, double reach) {
+    double rest = to.t - from.t;
+    double pieces = Math.ceil(rest / reach - 1e-9);
+    return pieces <= 1 ? to : place(from.t + rest / pieces);
+  }
+
+  private Piece piece(Place from, Place to) {
     CubicCoefficients stretch = coefficients.between(from.t, to.t);
-    double chord = Math.hypot(to.point.x() - from.point.x(), to.point.y() - from.point.y());
-    if (chord <= tolerance && stretch.longestParallel(distance) <= tolerance) {
-      addParallel(new Line(from.point, to.point), from.t, to.t);
-      return;
+    Segment chord = new Line(from.point, to.point);
+    if (isPoint(from, to, stretch)) {
+      return new Piece(chord, from, to, MOST_GROWTH, true);
     }
     ParallelFit fit = new ParallelFit(stretch, distance, from, to, tolerance);
     if (fit.deviation() <= tolerance) {
       Cubic fitted = fit.cubic();
       if (ParallelBound.within(tolerance, new CubicCoefficients(fitted), stretch, distance)) {
-        addParallel(fitted, from.t, to.t);
-        return;
+        return new Piece(fitted, from, to, fit.reach(), true);
       }
     }
-    int parts = fit.parts();
-    Place last = from;
-    for (int i = 1; i <= parts; i++) {
-      Place next = i == parts ? to : place(from.t + (to.t - from.t) * i / parts);
-      fit(last, next);
-      last = next;
-    }
+    return new Piece(chord, from, to, fit.reach(), false);
+  }
+
+  private boolean isPoint(Place from, Place to, CubicCoefficients stretch) {
+    double chord = Math.hypot(to.point.x() - from.point.x(), to.point.y() - from.point.y());
+    return chord <= tolerance && stretch.longestParallel(distance) <= tolerance;
+  }
+
+  /** Where the source turns on the spot its parallel jumps across it. */
+  private void addJump(Piece piece) {
+    Origin origin = new Origin(source, index, piece.from.t, piece.to.t);
+    strands.add(new Strand(piece.segment, OffsetTag.EDGE, edge, origin, true));
   }
 
   private void addParallel(Segment segment, double from, double to) {

@@ -13,10 +13,11 @@ import dev.drafting.core.geometry.Vector;
 final class ParallelFit {
   private static final int STATIONS = 5;
   private static final int ROUNDS = 12;
-  private static final int MOST_PARTS = 4;
 
   /** Deviations between stations and what the proof needs are allowed for by this share. */
   private static final double GOOD_ENOUGH = 0.3;
+
+  private static final double PROOF = 0.8;
 
   private final Point start;
   private final Point end;
@@ -107,12 +108,11 @@ final class ParallelFit {
   }
 
   /**
-   * Into how many equal parts the stretch is best cut where the fit is not near enough: the
-   * deviation falls with the sixth power of the length.
+   * How many times as long a stretch would be fitted just within the tolerance: the deviation grows
+   * with the sixth power of the length. A little is left for what the proof needs.
    */
-  int parts() {
-    double wanted = Math.ceil(Math.pow(2 * deviation / tolerance, 1.0 / 6));
-    return (int) Math.max(2, Math.min(MOST_PARTS, wanted));
+  double reach() {
+    return Math.pow(PROOF * tolerance / deviation, 1.0 / 6);
   }
 
   /** Gauss-Newton, damped: a round that makes matters worse is taken back and tried more gently. */

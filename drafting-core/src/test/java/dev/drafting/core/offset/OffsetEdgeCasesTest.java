@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Transform;
+import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.offset.sample.OffsetJudge;
 import java.util.ArrayList;
@@ -147,5 +150,53 @@ class OffsetEdgeCasesTest {
               Outlines.line("fold", 0, 0, 413, 0, 0));
       assertTrue(judged(edges).length("armhole").toMm() > 100);
     }
+  }
+
+  /**
+   * Where edges run through, allowances of 14 mm outside and inside meet in a step, however the
+   * outline is turned: the rounding of the turn between them must not decide.
+   */
+  @Test
+  void equalAndOppositeAllowancesStepWhereEdgesRunThrough() {
+    Curve sleeve =
+        Curve.of(
+            new Cubic(p(150, 350), p(120, 356), p(70, 446), p(0, 446)),
+            new Cubic(p(0, 446), p(-70, 446), p(-99, 352), p(-150, 350)));
+    for (int degrees = 0; degrees < 360; degrees += 7) {
+      Transform turned = Transform.rotation(p(10, 20), Angle.degrees(degrees));
+      Curve cap = sleeve.map(turned);
+      List<OffsetEdge> edges =
+          List.of(
+              OffsetEdge.of("right", Curve.of(cap.segments().get(0)), Length.mm(-14)),
+              OffsetEdge.of("left", Curve.of(cap.segments().get(1)), Length.mm(14)),
+              OffsetEdge.of("foot", Curve.line(cap.end(), cap.start()), Length.ZERO));
+      double step =
+          judged(edges).parts().stream()
+              .filter(part -> part.tag() == OffsetTag.STEP)
+              .mapToDouble(part -> part.curve().length().toMm())
+              .max()
+              .orElse(0);
+      assertEquals(28, step, 1e-6, degrees + " degrees");
+    }
+  }
+
+  /** A waist that bends by hundredths of a millimetre must not miss the side inside its corner. */
+  @Test
+  void aSideInsideItsCornerMeetsABentWaist() {
+    for (double bend : new double[] {-1, -1e-3, 0, 1e-3, 1}) {
+      Cubic waist = new Cubic(p(200, 300), p(140, 300), p(60, 300 + bend), p(0, 300));
+      double foot = 300 * bend / 60;
+      List<OffsetEdge> edges =
+          List.of(
+              Outlines.line("hem", 0, foot, 0, 200, 0, 200, 300),
+              Outlines.edge("waist", 0, waist),
+              Outlines.line("side", -5, 0, 300, foot, 0));
+      double cut = Curve.of(waist).length().minus(judged(edges).length("waist")).toMm();
+      assertEquals(5, cut, 0.01, "bend " + bend);
+    }
+  }
+
+  private static Point p(double x, double y) {
+    return new Point(x, y);
   }
 }
