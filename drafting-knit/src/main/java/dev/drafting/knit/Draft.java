@@ -397,7 +397,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth of them has no fabric
    */
   public List<BodyPassage> passages() {
-    return PassageCheck.of(finished(), openings(), strips(), wearer, this::fabric);
+    return PassageCheck.of(finished(), openings(), strips(), wearer, sewing(), this::fabric);
   }
 
   /**

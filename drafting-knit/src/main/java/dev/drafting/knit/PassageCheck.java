@@ -12,11 +12,13 @@ import dev.drafting.knit.band.BodyPassage;
 import dev.drafting.knit.band.HeadGirths;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.sewing.SewingPlan;
 import dev.drafting.knit.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -35,6 +37,7 @@ final class PassageCheck {
       List<Opening> openings,
       List<Strip> strips,
       Wearer wearer,
+      SewingPlan sewing,
       Function<String, Fabric> fabrics) {
     boolean hasNeck = openings.stream().anyMatch(opening -> opening.name().equals(NECK));
     return openings.stream()
@@ -46,14 +49,20 @@ final class PassageCheck {
                             girth(part, wearer)
                                 .map(
                                     girth ->
-                                        against(
-                                            part,
-                                            girth,
-                                            opening,
-                                            strips,
-                                            body(pattern, opening, fabrics))))
+                                        sewn(
+                                            against(
+                                                part,
+                                                girth,
+                                                opening,
+                                                strips,
+                                                body(pattern, opening, fabrics)),
+                                            sewing.stretchAt(opening))))
                     .stream())
         .toList();
+  }
+
+  private static BodyPassage sewn(BodyPassage passage, OptionalDouble stitches) {
+    return stitches.isPresent() ? passage.withStitchesGiving(stitches.getAsDouble()) : passage;
   }
 
   private static Optional<Length> girth(BodyPart part, Wearer wearer) {

@@ -18,6 +18,8 @@ import dev.drafting.knit.sewing.Detail;
 import dev.drafting.knit.sewing.Machines;
 import dev.drafting.knit.sewing.SewingChoices;
 import dev.drafting.knit.sewing.Step;
+import dev.drafting.knit.sewing.Stitch;
+import dev.drafting.knit.sewing.StitchType;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -107,6 +109,19 @@ class DraftSewingTest {
 
   private static List<String> topics(Draft draft) {
     return draft.cautions().stream().map(Caution::topic).toList();
+  }
+
+  /** A neck in straight stitch gives 10 %, whatever the rib does. */
+  @Test
+  void stitchesThatDoNotGiveKeepTheHeadOut() {
+    Draft head = VEST.withWearer(Wearer.of().withHead(Length.cm(58)));
+    Stitch straight = Stitch.of(StitchType.LOCKSTITCH);
+    Draft stiff =
+        head.withSewing(
+            SewingChoices.of().withMachines(Machines.overlocker(4).withStitch("neck", straight)));
+    Length before = head.headOpening().orElseThrow().stretchedOpening();
+    Length after = stiff.headOpening().orElseThrow().stretchedOpening();
+    assertTrue(after.compareTo(before) < 0, after + " and " + before);
   }
 
   @Test

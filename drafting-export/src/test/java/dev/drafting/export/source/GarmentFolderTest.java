@@ -322,7 +322,9 @@ class GarmentFolderTest {
             .contains("field sewn 1 / fabric: the fabric is unknown. Found: felt."));
   }
 
-  private static final String WEARER = "\"wearer\": {\"age\": 9},";
+  private static final String WEARER =
+      "\"wearer\": {\"age\": 9, \"hips\": \"80 cm\", \"shoulders\": \"90 cm\", \"hand\": \"18 cm\","
+          + " \"foot\": \"25 cm\"},";
 
   @Test
   void howTheGarmentIsSewnIsRead() throws IOException {

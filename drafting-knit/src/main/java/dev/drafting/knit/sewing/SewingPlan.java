@@ -1,8 +1,10 @@
 package dev.drafting.knit.sewing;
 
 import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
+import dev.drafting.core.finding.Place;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.band.Strip;
@@ -10,10 +12,12 @@ import dev.drafting.knit.fabric.Fabric;
 import java.io.Serializable;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -105,6 +109,23 @@ public final class SewingPlan implements Serializable {
    */
   public Machines machines() {
     return machines;
+  }
+
+  /**
+   * How far the stitches at an opening can be pulled before a thread breaks.
+   *
+   * @param opening one of the garment
+   * @return the share of the stiffest line that goes round it, or empty if none does
+   */
+  public OptionalDouble stretchAt(Opening opening) {
+    Set<Place> places = new HashSet<>(Set.of(Place.opening(opening.name())));
+    strips.stream()
+        .filter(strip -> strip.opening().equals(opening))
+        .forEach(strip -> places.add(Place.strip(strip.name())));
+    return lines.stream()
+        .filter(line -> places.contains(line.place()))
+        .mapToDouble(line -> line.stitch().type().stretch())
+        .min();
   }
 
   Assembly sewn() {
