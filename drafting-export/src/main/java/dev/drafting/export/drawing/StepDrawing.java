@@ -12,11 +12,10 @@ import dev.drafting.knit.Draft;
 import dev.drafting.knit.sewing.Step;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A small picture of one step of making up: the pieces it needs, opened out, with the edges at
- * which the work is done drawn heavily.
+ * which the work is done drawn heavily; or a scene, where no piece is worked on.
  *
  * @since 0.1
  */
@@ -31,12 +30,12 @@ public final class StepDrawing {
    *
    * @param draft the garment
    * @param step one of its order of work
-   * @return one group a piece, or empty for a step that is not about edges
+   * @return one group a piece, or a scene for a step that is not about edges
    */
-  public static Optional<Drawing> of(Draft draft, Step step) {
+  public static Drawing of(Draft draft, Step step) {
     List<String> names = step.edges().stream().map(EdgeRef::piece).distinct().toList();
     if (names.isEmpty()) {
-      return Optional.empty();
+      return Drawing.of(step.title(), SceneDrawing.of(step.scene()));
     }
     List<Piece> pieces = names.stream().map(draft.pattern()::piece).toList();
     double tallest =
@@ -46,7 +45,7 @@ public final class StepDrawing {
             .orElse(0);
     List<Group> groups =
         pieces.stream().map(piece -> group(piece, step, tallest * LETTERS_TO_HEIGHT)).toList();
-    return Optional.of(Drawing.sideBySide(step.title(), groups, GAP));
+    return Drawing.sideBySide(step.title(), groups, GAP);
   }
 
   private static Group group(Piece piece, Step step, double letters) {

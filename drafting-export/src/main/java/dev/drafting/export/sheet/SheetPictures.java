@@ -14,7 +14,6 @@ import dev.drafting.knit.Draft;
 import dev.drafting.knit.sewing.Step;
 import dev.drafting.knit.wording.Wording;
 import java.util.List;
-import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
 
 /** The small pictures of a sheet: each piece, and a sample of each kind of line. */
@@ -50,12 +49,9 @@ final class SheetPictures {
 
   /** What a step is about: its pieces, the edges that are sewn drawn heavily. */
   void step(Draft draft, Step step) throws XMLStreamException {
-    Optional<Drawing> picture = StepDrawing.of(draft, step);
-    if (picture.isPresent()) {
-      html.open("div", "class", "step");
-      SvgPicture.of(picture.get()).write(html.xml(), AROUND_STEP, false);
-      html.close();
-    }
+    html.open("div", "class", "step");
+    SvgPicture.of(StepDrawing.of(draft, step)).write(html.xml(), AROUND_STEP, false);
+    html.close();
   }
 
   private static Group onlyLines(Group piece) {

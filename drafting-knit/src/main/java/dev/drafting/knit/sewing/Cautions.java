@@ -69,6 +69,13 @@ public final class Cautions {
           "Not assessed for nightwear. Children's nightwear must pass flammability tests or fit"
               + " tightly within set limits (16 CFR 1615 and 1616, EN 14878 and others)."
               + LOCAL_RULES);
+  private static final Caution INFANTS_NIGHTWEAR =
+      Caution.of(
+          "Nightwear of infants",
+          "In the United States sleepwear for infants up to 9 months is exempt from these tests only"
+              + " if a one-piece is at most 64.8 cm (25.75 in) long, or no piece of two is over 40"
+              + " cm (15.75 in), and it is labelled by age (16 CFR 1615.1)."
+              + LOCAL_RULES);
   private static final Caution NIGHTWEAR =
       Caution.of(
           "Nightwear",
@@ -124,6 +131,9 @@ public final class Cautions {
     boolean child = isChild(age, height);
     if (details.contains(Detail.NIGHTWEAR) || child) {
       cautions.add(child ? CHILDS_NIGHTWEAR : NIGHTWEAR);
+    }
+    if (details.contains(Detail.NIGHTWEAR) && child && age.orElse(1) < 1) {
+      cautions.add(INFANTS_NIGHTWEAR);
     }
     if (details.contains(Detail.ELASTIC)) {
       cautions.add(ELASTIC);

@@ -252,7 +252,8 @@ final class Making {
       } else {
         steps.add(
             SeamSteps.tryOn(
-                seams.values().stream().filter(task -> !done.contains(task.id())).toList()));
+                seams.values().stream().filter(task -> !done.contains(task.id())).toList(),
+                List.copyOf(seams.values())));
       }
       done.add(id);
     }

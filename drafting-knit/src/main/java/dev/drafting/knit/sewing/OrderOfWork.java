@@ -38,7 +38,8 @@ public final class OrderOfWork {
                 "Press and measure",
                 "Press lightly, let it cool flat, and measure it against the measures of this plan."
                     + " Write down what you would change: the next one starts from there.")
-            .withCaution(Cautions.IRON));
+            .withCaution(Cautions.IRON)
+            .showing(Step.Scene.MEASURING));
     List<Step> numbered = new ArrayList<>();
     for (Step step : steps) {
       numbered.add(step.numbered(numbered.size() + 1));

@@ -1,5 +1,7 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.assembly.OpeningPart;
+import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.knit.band.Strip;
@@ -17,27 +19,55 @@ final class Preparation {
 
   static List<Step> steps(Pattern pattern, List<Strip> strips, Collection<Fabric> fabrics) {
     List<Step> steps = new ArrayList<>();
-    steps.add(Step.of("Prewash", washing(fabrics)));
+    steps.add(Step.of("Prewash", washing(fabrics)).showing(Step.Scene.WASHING));
     steps.add(
         Step.of(
-            "Let the cloth rest",
-            "Lay it flat for 12 to 24 hours with nothing hanging over the table's edge."));
-    steps.add(Step.of("Test the stretch", stretchTest(fabrics)));
+                "Let the cloth rest",
+                "Lay it flat for 12 to 24 hours with nothing hanging over the table's edge.")
+            .showing(Step.Scene.RESTING));
+    steps.add(Step.of("Test the stretch", stretchTest(fabrics)).showing(Step.Scene.STRETCHING));
     steps.add(
         Step.of(
-            "Print and check the square",
-            "Print the first sheet alone, at true size, and measure its squares: 100 mm and 4 in,"
-                + " to half a millimetre. Only then print the rest and join the sheets."));
-    steps.add(Step.of("Cut", cutting(pattern, strips, fabrics)).withCaution(Cautions.BLADES));
-    steps.add(Step.of("Mark", marking(strips)).withCaution(Cautions.PINS));
+                "Print and check the square",
+                "Print the first sheet alone, at true size, and measure its squares: 100 mm and 4 in,"
+                    + " to half a millimetre. Only then print the rest and join the sheets.")
+            .showing(Step.Scene.PRINTING));
+    List<EdgeRef> edges = edges(pattern);
+    steps.add(
+        Step.of("Cut", cutting(pattern, strips, fabrics))
+            .withCaution(Cautions.BLADES)
+            .showing(edges));
+    steps.add(
+        Step.of("Mark", marking(strips))
+            .withCaution(Cautions.PINS)
+            .showing(strips.isEmpty() ? edges : edges(strips)));
     steps.add(
         Step.of(
                 "Sew a scrap",
                 "Sew a seam, a piece of strip and a hem on scraps of the same cloth, pull them as"
                     + " far as they will be pulled in wear, and press them. Go on when no stitch"
                     + " breaks and nothing waves.")
-            .withCaution(Cautions.IRON));
+            .withCaution(Cautions.IRON)
+            .showing(Step.Scene.SCRAP));
     return steps;
+  }
+
+  private static List<EdgeRef> edges(Pattern pattern) {
+    return pattern.pieces().stream()
+        .flatMap(
+            piece ->
+                piece.edges().stream()
+                    .filter(edge -> !edge.isOnFold())
+                    .map(edge -> new EdgeRef(piece.name(), edge.name())))
+        .toList();
+  }
+
+  private static List<EdgeRef> edges(List<Strip> strips) {
+    return strips.stream()
+        .flatMap(strip -> strip.opening().parts().stream())
+        .map(OpeningPart::edge)
+        .distinct()
+        .toList();
   }
 
   /** Cloth that is drawn larger for its wash must not be washed before. */

@@ -65,7 +65,8 @@ final class SeamSteps {
     return edges.stream().map(EdgeRef::toString).collect(Collectors.joining(" and "));
   }
 
-  static Step tryOn(List<SeamTask> open) {
+  /** Shows the seams that are basted for it, or all if none is open any more. */
+  static Step tryOn(List<SeamTask> open, List<SeamTask> all) {
     String baste =
         open.isEmpty()
             ? ""
@@ -73,12 +74,16 @@ final class SeamSteps {
                 + open.stream().map(SeamTask::title).distinct().collect(Collectors.joining(" and "))
                 + (open.size() == 1 && open.get(0).isCentre() ? " seam" : " seams")
                 + " with long stitches. ";
+    List<EdgeRef> shown =
+        (open.isEmpty() ? all : open)
+            .stream().flatMap(task -> task.edges().stream()).distinct().toList();
     return Step.of(
-        "Try it on",
-        baste
-            + "Try the garment on before any band or hem is sewn. If an edge has to change, change"
-            + " the pattern and draft again: the strips change with it. Do not pull a band tighter"
-            + " to hide a wide neck.");
+            "Try it on",
+            baste
+                + "Try the garment on before any band or hem is sewn. If an edge has to change,"
+                + " change the pattern and draft again: the strips change with it. Do not pull a"
+                + " band tighter to hide a wide neck.")
+        .showing(shown);
   }
 
   static String capital(String sentence) {

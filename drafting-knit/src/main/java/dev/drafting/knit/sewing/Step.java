@@ -24,39 +24,65 @@ public final class Step implements Serializable {
   @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<EdgeRef> edges;
 
+  private final Scene scene;
+
+  /** What a picture of the step shows. */
+  public enum Scene {
+    /** The pieces, with the edges at which the work is done. */
+    EDGES,
+    /** Cloth in water. */
+    WASHING,
+    /** Cloth lying flat on a table. */
+    RESTING,
+    /** Cloth pulled between two pins, 10 cm apart at rest. */
+    STRETCHING,
+    /** A printed sheet with its square and a ruler. */
+    PRINTING,
+    /** Two scraps and a row of stitches. */
+    SCRAP,
+    /** The finished garment and a tape measure. */
+    MEASURING
+  }
+
   private Step(
       int number,
       String title,
       String text,
       String caution,
       List<String> makes,
-      List<EdgeRef> edges) {
+      List<EdgeRef> edges,
+      Scene scene) {
     this.number = number;
     this.title = title;
     this.text = text;
     this.caution = caution;
     this.makes = makes;
     this.edges = edges;
+    this.scene = scene;
   }
 
   static Step of(String title, String text) {
-    return new Step(0, title, text, "", List.of(), List.of());
+    return new Step(0, title, text, "", List.of(), List.of(), Scene.EDGES);
   }
 
   Step withCaution(Caution newCaution) {
-    return new Step(number, title, text, newCaution.text(), makes, edges);
+    return new Step(number, title, text, newCaution.text(), makes, edges, scene);
   }
 
   Step numbered(int newNumber) {
-    return new Step(newNumber, title, text, caution, makes, edges);
+    return new Step(newNumber, title, text, caution, makes, edges, scene);
   }
 
   Step making(List<String> newMakes) {
-    return new Step(number, title, text, caution, List.copyOf(newMakes), edges);
+    return new Step(number, title, text, caution, List.copyOf(newMakes), edges, scene);
   }
 
   Step showing(List<EdgeRef> newEdges) {
-    return new Step(number, title, text, caution, makes, List.copyOf(newEdges));
+    return new Step(number, title, text, caution, makes, List.copyOf(newEdges), scene);
+  }
+
+  Step showing(Scene newScene) {
+    return new Step(number, title, text, caution, makes, edges, newScene);
   }
 
   /**
@@ -113,6 +139,15 @@ public final class Step implements Serializable {
     return edges;
   }
 
+  /**
+   * What a picture of it shows.
+   *
+   * @return the pieces with the worked edges, or a scene
+   */
+  public Scene scene() {
+    return scene;
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Step
@@ -121,12 +156,13 @@ public final class Step implements Serializable {
         && ((Step) other).text.equals(text)
         && ((Step) other).caution.equals(caution)
         && ((Step) other).makes.equals(makes)
-        && ((Step) other).edges.equals(edges);
+        && ((Step) other).edges.equals(edges)
+        && ((Step) other).scene == scene;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(number, title, text, caution, makes, edges);
+    return Objects.hash(number, title, text, caution, makes, edges, scene);
   }
 
   @Override

@@ -84,6 +84,15 @@ class CautionsTest {
     assertFalse(topics(OptionalInt.of(40), Detail.CORD).contains("Length of cords"));
   }
 
+  /** CV-37: 16 CFR 1615.1(c), 64.8 cm (25.75 in) and 40 cm (15.75 in), up to 9 months. */
+  @Test
+  void infantsNightwearHasItsLengths() {
+    String text = cautions(OptionalInt.of(0), Detail.NIGHTWEAR).toString();
+    assertTrue(text.contains("64.8 cm (25.75 in)") && text.contains("(15.75 in)"), text);
+    assertFalse(topics(OptionalInt.of(1), Detail.NIGHTWEAR).contains("Nightwear of infants"));
+    assertFalse(topics(OptionalInt.of(0)).contains("Nightwear of infants"));
+  }
+
   @Test
   void nightwearAndElasticAreNamedWhereTheyAre() {
     assertFalse(topics(UNKNOWN).contains("Nightwear"));

@@ -3,6 +3,7 @@ package dev.drafting.benchmarks;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.profile.GCProfiler;
@@ -50,7 +51,10 @@ record Measurement(Map<String, Double> nanoseconds, Map<String, Double> bytes) {
     Map<String, Double> bytes = new LinkedHashMap<>();
     for (RunResult result : results) {
       times.put(key(result), result.getPrimaryResult().getScore());
-      bytes.put(key(result), result.getSecondaryResults().get(ALLOCATED).getScore());
+      bytes.put(
+          key(result),
+          Objects.requireNonNull(result.getSecondaryResults().get(ALLOCATED), ALLOCATED)
+              .getScore());
     }
     return new Measurement(times, bytes);
   }
