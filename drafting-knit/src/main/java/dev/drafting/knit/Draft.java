@@ -6,7 +6,6 @@ import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.pattern.Pattern;
-import dev.drafting.knit.band.BandFinish;
 import dev.drafting.knit.band.BodyPart;
 import dev.drafting.knit.band.BodyPassage;
 import dev.drafting.knit.band.SewnResult;
@@ -62,18 +61,10 @@ import org.jspecify.annotations.Nullable;
 public final class Draft implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private final String name;
-
   /** Of the pattern as it was given, before any fabric. */
   private final Plan given;
 
-  @SuppressWarnings("serial") // always unmodifiable views of LinkedHashMaps
-  private final Map<String, Fabric> fabrics;
-
-  private final Wearer wearer;
-  private final @Nullable Original original;
-  private final StripChoices choices;
-  private final SewingChoices making;
+  private final Brief brief;
   private final Derived derived = new Derived();
 
   /** What was computed already; left behind when a draft is stored. */
@@ -86,21 +77,9 @@ public final class Draft implements Serializable {
     private transient volatile @Nullable List<Finding> findings;
   }
 
-  private Draft(
-      String name,
-      Plan given,
-      Map<String, Fabric> fabrics,
-      Wearer wearer,
-      @Nullable Original original,
-      StripChoices choices,
-      SewingChoices making) {
-    this.name = name;
+  private Draft(Plan given, Brief brief) {
     this.given = given;
-    this.fabrics = fabrics;
-    this.wearer = wearer;
-    this.original = original;
-    this.choices = choices;
-    this.making = making;
+    this.brief = brief;
   }
 
   /**
@@ -111,14 +90,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if the pattern cannot be sewn together
    */
   public static Draft of(Pattern pattern) {
-    return new Draft(
-        pattern.name(),
-        Plan.of(pattern),
-        Map.of(),
-        Wearer.of(),
-        null,
-        StripChoices.NONE,
-        SewingChoices.of());
+    return new Draft(Plan.of(pattern), Brief.of(pattern.name()));
   }
 
   /**
@@ -129,10 +101,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if the name is blank
    */
   public Draft withName(String newName) {
-    if (newName.isBlank()) {
-      throw DraftingException.of("a draft has no name").accepted("a name that is not blank");
-    }
-    return new Draft(newName, given, fabrics, wearer, original, choices, making);
+    return new Draft(given, brief.withName(newName));
   }
 
   /**
@@ -143,37 +112,28 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withFabric(String cloth, Fabric fabric) {
-    return new Draft(
-        name, given, Cloths.with(fabrics, cloth, fabric), wearer, original, choices, making);
+    return new Draft(given, brief.withFabric(cloth, fabric));
   }
 
   /**
-   * The same draft for another wearer.
+   * The same draft for another wearer().
    *
    * @param newWearer who will wear it
    * @return the draft
    */
   public Draft withWearer(Wearer newWearer) {
-    return new Draft(
-        name,
-        given,
-        fabrics,
-        Objects.requireNonNull(newWearer, "wearer"),
-        original,
-        choices,
-        making);
+    return new Draft(given, brief.withWearer(newWearer));
   }
 
   /**
    * The same draft of a garment whose fabric is known. Its copy in the body's fabric is then made
-   * wider or narrower, so that it fits alike on this wearer.
+   * wider or narrower, so that it fits alike on this wearer().
    *
    * @param copied the garment that fits
    * @return the draft
    */
   public Draft withOriginal(Original copied) {
-    return new Draft(
-        name, given, fabrics, wearer, Objects.requireNonNull(copied, "copied"), choices, making);
+    return new Draft(given, brief.withOriginal(copied));
   }
 
   /**
@@ -185,8 +145,8 @@ public final class Draft implements Serializable {
    * @throws DraftingException if there is no such opening, or no such place for the join on it
    */
   public Draft withStripRule(String opening, StripRule rule) {
-    StripChoices.require(name, given.assembly().openings(), opening, rule);
-    return new Draft(name, given, fabrics, wearer, original, choices.with(opening, rule), making);
+    StripChoices.require(name(), given.assembly().openings(), opening, rule);
+    return new Draft(given, brief.withStripRule(opening, rule));
   }
 
   /**
@@ -196,7 +156,7 @@ public final class Draft implements Serializable {
    * @return the draft, in which {@link #fabric} knows better
    */
   public Draft withSewnResult(SewnResult result) {
-    return new Draft(name, given, fabrics, wearer, original, choices.with(result), making);
+    return new Draft(given, brief.withSewnResult(result));
   }
 
   /**
@@ -206,7 +166,7 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withoutSewnResult(SewnResult result) {
-    return new Draft(name, given, fabrics, wearer, original, choices.without(result), making);
+    return new Draft(given, brief.withoutSewnResult(result));
   }
 
   /**
@@ -215,7 +175,7 @@ public final class Draft implements Serializable {
    * @return an unmodifiable list in the order of recording
    */
   public List<SewnResult> sewnResults() {
-    return choices.results();
+    return brief.strips().results();
   }
 
   /**
@@ -227,7 +187,7 @@ public final class Draft implements Serializable {
    */
   public Draft withSewing(SewingChoices newMaking) {
     Plan set = Plan.of(newMaking.machines().applyTo(pattern()));
-    Draft draft = new Draft(name, set, fabrics, wearer, original, choices, newMaking);
+    Draft draft = new Draft(set, brief.withSewing(newMaking));
     SewingPlan.requireSeams(draft.pattern(), newMaking.taped());
     return draft;
   }
@@ -239,7 +199,7 @@ public final class Draft implements Serializable {
    *     machines that were set have changed the allowances
    */
   public SewingChoices sewingChoices() {
-    return making;
+    return brief.making();
   }
 
   /**
@@ -248,7 +208,7 @@ public final class Draft implements Serializable {
    * @return that of the pattern unless set
    */
   public String name() {
-    return name;
+    return brief.name();
   }
 
   /**
@@ -279,7 +239,7 @@ public final class Draft implements Serializable {
   }
 
   private FabricFitting fitting() {
-    return new FabricFitting(pattern(), fabrics, wearer, original);
+    return new FabricFitting(pattern(), fabrics(), wearer(), brief.original());
   }
 
   /**
@@ -288,7 +248,7 @@ public final class Draft implements Serializable {
    * @return the garment that fits, or empty when its fabric is not known
    */
   public Optional<Original> original() {
-    return Optional.ofNullable(original);
+    return Optional.ofNullable(brief.original());
   }
 
   /**
@@ -316,7 +276,7 @@ public final class Draft implements Serializable {
    * @return the wearer
    */
   public Wearer wearer() {
-    return wearer;
+    return brief.wearer();
   }
 
   /**
@@ -325,7 +285,7 @@ public final class Draft implements Serializable {
    * @return an unmodifiable map in the order of giving
    */
   public Map<String, Fabric> fabrics() {
-    return fabrics;
+    return brief.fabrics();
   }
 
   /**
@@ -336,11 +296,11 @@ public final class Draft implements Serializable {
    * @throws DraftingException if no fabric was given for it
    */
   public Fabric fabric(String cloth) {
-    Fabric fabric = fabrics.get(cloth);
+    Fabric fabric = fabrics().get(cloth);
     if (fabric == null) {
-      throw Cloths.missing(cloth, fabrics, Cloths.names(pattern(), openings())).at(name);
+      throw Cloths.missing(cloth, fabrics(), Cloths.names(pattern(), openings())).at(name());
     }
-    return choices.taught(fabric);
+    return brief.strips().taught(fabric);
   }
 
   private List<Fabric> usedFabrics() {
@@ -365,27 +325,10 @@ public final class Draft implements Serializable {
   public List<Strip> strips() {
     List<Strip> known = derived.strips;
     if (known == null) {
-      Map<String, String> openSeams =
-          OrderOfWork.openSeams(plan().assembly(), PassageCheck.NECK, making.construction());
-      known = openings().stream().flatMap(opening -> strip(opening, openSeams).stream()).toList();
+      known = brief.strips().strips(plan(), brief.making().construction(), this::fabric);
       derived.strips = known;
     }
     return known;
-  }
-
-  /** The strip of an opening; one that is sewn flat begins at the seam that is still open. */
-  private Optional<Strip> strip(Opening opening, Map<String, String> openSeams) {
-    if (opening.finish() instanceof BandFinish band) {
-      StripRule rule = choices.rule(opening);
-      String openSeam = openSeams.get(opening.name());
-      return Optional.of(
-          Strip.of(
-              opening,
-              band,
-              fabric(band.cloth()),
-              openSeam == null ? rule : rule.withJoinAt(openSeam)));
-    }
-    return Optional.empty();
   }
 
   /**
@@ -397,7 +340,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth of them has no fabric
    */
   public List<BodyPassage> passages() {
-    return PassageCheck.of(finished(), openings(), strips(), wearer, sewing(), this::fabric);
+    return PassageCheck.of(finished(), openings(), strips(), wearer(), sewing(), this::fabric);
   }
 
   /**
@@ -420,22 +363,18 @@ public final class Draft implements Serializable {
   public List<Finding> findings() {
     List<Finding> known = derived.findings;
     if (known == null) {
-      known = found();
+      List<Finding> all = new ArrayList<>(plan().assembly().findings());
+      all.addAll(plan().cutPlan().findings());
+      fabricChange().ifPresent(change -> all.addAll(change.findings()));
+      all.addAll(Findings.of(finished(), openings(), usedFabrics(), wearer(), this::fabric));
+      strips().forEach(strip -> all.addAll(strip.findings()));
+      all.addAll(PassageCheck.findings(passages(), wearer()));
+      all.addAll(sewing().findings());
+      all.addAll(Cautions.findings(wearer().age(), wearer().height(), details()));
+      known = Findings.inOrder(all);
       derived.findings = known;
     }
     return known;
-  }
-
-  private List<Finding> found() {
-    List<Finding> all = new ArrayList<>(plan().assembly().findings());
-    all.addAll(plan().cutPlan().findings());
-    fabricChange().ifPresent(change -> all.addAll(change.findings()));
-    all.addAll(Findings.of(finished(), openings(), usedFabrics(), wearer, this::fabric));
-    strips().forEach(strip -> all.addAll(strip.findings()));
-    all.addAll(PassageCheck.findings(passages(), wearer));
-    all.addAll(sewing().findings());
-    all.addAll(Cautions.findings(wearer.age(), wearer.height(), details()));
-    return Findings.inOrder(all);
   }
 
   /**
@@ -493,9 +432,9 @@ public final class Draft implements Serializable {
               plan().assembly(),
               strips(),
               this::fabric,
-              making.machines(),
+              sewingChoices().machines(),
               PassageCheck.NECK,
-              making.taped());
+              sewingChoices().taped());
       derived.sewing = known;
     }
     return known;
@@ -508,7 +447,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth has no fabric
    */
   public List<Step> orderOfWork() {
-    return OrderOfWork.of(sewing(), usedFabrics(), making.construction());
+    return OrderOfWork.of(sewing(), usedFabrics(), sewingChoices().construction());
   }
 
   /**
@@ -517,12 +456,12 @@ public final class Draft implements Serializable {
    * @return an unmodifiable list
    */
   public List<Caution> cautions() {
-    return Cautions.of(wearer.age(), wearer.height(), details());
+    return Cautions.of(wearer().age(), wearer().height(), details());
   }
 
   /** What the maker said the garment has, and what its finishes need. */
   private Set<Detail> details() {
-    Set<Detail> details = new LinkedHashSet<>(making.details());
+    Set<Detail> details = new LinkedHashSet<>(sewingChoices().details());
     details.addAll(Elastics.details(openings()));
     return details;
   }
@@ -545,18 +484,13 @@ public final class Draft implements Serializable {
   @Override
   public boolean equals(Object other) {
     return other instanceof Draft
-        && ((Draft) other).name.equals(name)
         && ((Draft) other).pattern().equals(pattern())
-        && ((Draft) other).fabrics.equals(fabrics)
-        && ((Draft) other).wearer.equals(wearer)
-        && Objects.equals(((Draft) other).original, original)
-        && ((Draft) other).choices.equals(choices)
-        && ((Draft) other).making.equals(making);
+        && ((Draft) other).brief.equals(brief);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, pattern(), fabrics, wearer, original, choices, making);
+    return Objects.hash(pattern(), brief);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package dev.drafting.knit;
 
 import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.cut.CutItem;
 import dev.drafting.core.cut.CutPlan;
 import dev.drafting.core.pattern.Pattern;
@@ -21,6 +22,7 @@ final class Plan implements Serializable {
   private final Assembly assembly;
   private final Pattern cut;
   private transient volatile @Nullable CutPlan cutPlan;
+  private transient volatile @Nullable Assembly cutAssembly;
 
   private Plan(Assembly assembly, Pattern cut) {
     this.assembly = assembly;
@@ -47,6 +49,19 @@ final class Plan implements Serializable {
 
   Assembly assembly() {
     return assembly;
+  }
+
+  /** An opening as it lies on the cut pieces, which are larger where their cloth is unwashed. */
+  Opening asCut(Opening opening) {
+    if (cut.equals(finished())) {
+      return opening;
+    }
+    Assembly known = cutAssembly;
+    if (known == null) {
+      known = Assembly.of(cut);
+      cutAssembly = known;
+    }
+    return known.opening(opening.name());
   }
 
   CutPlan cutPlan() {

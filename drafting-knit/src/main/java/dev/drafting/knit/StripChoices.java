@@ -2,15 +2,20 @@ package dev.drafting.knit;
 
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.knit.band.BandFinish;
 import dev.drafting.knit.band.SewnResult;
+import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.sewing.Construction;
+import dev.drafting.knit.sewing.OrderOfWork;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 
 /** What the maker says about strips: how long each is made, and what earlier ones have taught. */
 final class StripChoices implements Serializable {
@@ -54,7 +59,25 @@ final class StripChoices implements Serializable {
     return SewnResult.applied(fabric, results);
   }
 
-  StripRule rule(Opening opening) {
+  /** The strips of a plan; one that is sewn flat begins at the seam that is still open. */
+  List<Strip> strips(Plan plan, Construction construction, Function<String, Fabric> fabrics) {
+    Map<String, String> openSeams =
+        OrderOfWork.openSeams(plan.assembly(), PassageCheck.NECK, construction);
+    List<Strip> strips = new ArrayList<>();
+    for (Opening opening : plan.assembly().openings()) {
+      if (opening.finish() instanceof BandFinish band) {
+        StripRule rule = rule(opening);
+        String open = openSeams.get(opening.name());
+        StripRule joined = open == null ? rule : rule.withJoinAt(open);
+        strips.add(
+            Strip.of(opening, band, fabrics.apply(band.cloth()), joined)
+                .withOpeningAsCut(plan.asCut(opening)));
+      }
+    }
+    return List.copyOf(strips);
+  }
+
+  private StripRule rule(Opening opening) {
     StripRule own = rules.get(opening.name());
     return own != null
         ? own

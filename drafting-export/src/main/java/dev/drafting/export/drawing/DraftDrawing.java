@@ -6,6 +6,7 @@ import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.Draft;
+import dev.drafting.knit.fabric.Fabric;
 import java.util.List;
 
 /**
@@ -32,9 +33,17 @@ public final class DraftDrawing {
   private static Group draw(Draft draft, CutPiece piece) {
     return PieceDrawing.of(piece)
         .withGarment(draft.name())
-        .withFabric(draft.fabric(piece.piece().cloth()).name())
+        .withFabric(words(draft.fabric(piece.piece().cloth())))
         .withFindings(draft.findings())
         .group();
+  }
+
+  /** A paper that is larger for the wash fits no washed cloth, and the other way round. */
+  private static String words(Fabric fabric) {
+    if (!fabric.shrinkageToCome().isNone()) {
+      return fabric.name() + ", cut unwashed";
+    }
+    return fabric.isPrewashed() ? fabric.name() + ", washed first" : fabric.name();
   }
 
   /**

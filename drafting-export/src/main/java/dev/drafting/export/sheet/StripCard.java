@@ -78,7 +78,7 @@ final class StripCard {
         List.of(
             "Mark",
             "On the strip, from its join",
-            "On the finished garment, along the seam line",
+            "On the cut pieces, along the seam line",
             "Stretch to the next mark"),
         rows);
   }

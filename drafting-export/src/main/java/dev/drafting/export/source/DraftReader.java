@@ -6,7 +6,6 @@ import dev.drafting.knit.Draft;
 import dev.drafting.knit.Wearer;
 import dev.drafting.knit.band.BodyPart;
 import dev.drafting.knit.band.SewnResult;
-import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Original;
 import java.util.LinkedHashMap;
@@ -55,19 +54,20 @@ final class DraftReader {
 
   private static Draft base(Fields garment, Pattern pattern, Set<String> openings) {
     Wearer wearer = garment.or("wearer", Wearer.of(), DraftReader::wearer);
-    Map<String, StripRule> rules =
-        garment.or("strips", Map.of(), list -> StripReader.rules(list, openings));
+    List<StripReader.Ruled> rules =
+        garment.or("strips", List.of(), list -> StripReader.rules(list, openings));
     Draft plain = garment.object().placed(() -> Draft.of(pattern)).withWearer(wearer);
     Draft base = garment.change(plain, "sewing", SewingReader::sewn);
-    return rules.isEmpty() ? base : garment.get("strips").placed(() -> withRules(base, rules));
+    return withRules(base, rules);
   }
 
-  private static Draft withRules(Draft base, Map<String, StripRule> rules) {
-    Draft ruled = base;
-    for (Map.Entry<String, StripRule> rule : rules.entrySet()) {
-      ruled = ruled.withStripRule(rule.getKey(), rule.getValue());
+  private static Draft withRules(Draft base, List<StripReader.Ruled> rules) {
+    Draft draft = base;
+    for (StripReader.Ruled ruled : rules) {
+      Draft before = draft;
+      draft = ruled.entry().placed(() -> before.withStripRule(ruled.opening(), ruled.rule()));
     }
-    return ruled;
+    return draft;
   }
 
   private static Draft make(

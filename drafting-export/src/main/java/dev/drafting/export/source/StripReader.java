@@ -36,11 +36,14 @@ final class StripReader {
     return rules;
   }
 
+  /** The rule for an opening, and where it stands. */
+  record Ruled(Entry entry, String opening, StripRule rule) {}
+
   /** The rule for every opening that is named. */
-  static Map<String, StripRule> rules(Entry list, Collection<String> openings) {
+  static List<Ruled> rules(Entry list, Collection<String> openings) {
     Map<String, String> known = new LinkedHashMap<>();
     openings.forEach(opening -> known.put(opening, opening));
-    Unique<StripRule> rules = new Unique<>("opening");
+    Unique<Ruled> rules = new Unique<>("opening");
     for (Entry entry : list.list(0, MOST_STRIPS)) {
       Fields fields = entry.anyFields();
       String opening = fields.get("opening").choice("opening", known);
@@ -49,12 +52,10 @@ final class StripReader {
           fields.change(
               rule, "join", (r, e) -> r.withJoinAllowance(e.length(Length.ZERO, MOST_JOIN)));
       rule = fields.change(rule, "joinAt", (r, e) -> r.withJoinAt(e.name()));
-      rules.put(
-          entry,
-          opening,
-          fields.change(rule, "marks", (r, e) -> r.withMarks(e.choice("way of marking", MARKS))));
+      rule = fields.change(rule, "marks", (r, e) -> r.withMarks(e.choice("way of marking", MARKS)));
+      rules.put(entry, opening, new Ruled(entry, opening, rule));
     }
-    return rules.all();
+    return List.copyOf(rules.all().values());
   }
 
   private static Fields fields(Entry entry, String... own) {

@@ -296,7 +296,7 @@ class GarmentFolderTest {
   void badStripsAreRefusedWithPlaceAndValue() throws IOException {
     String join = "\"join\": \"6 mm\"";
     assertEquals(
-        "garment.json, line 32, column 13, field strips: opening waist: the strip cannot be joined"
+        "garment.json, line 33, column 5, field strips 1: opening waist: the strip cannot be joined"
             + " there: its opening has no such place. Found: elbow. Accepted: side, centre front,"
             + " centre back.",
         refused(join, join + ", \"joinAt\": \"elbow\""));

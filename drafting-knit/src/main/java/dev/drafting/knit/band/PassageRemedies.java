@@ -166,6 +166,9 @@ final class PassageRemedies {
       return Optional.empty();
     }
     Strip strip = check.strip().get();
+    if (strip.finish() instanceof FacedStrip || strip.finish().intent() != Intent.LIES_FLAT) {
+      return Optional.empty();
+    }
     Length spare = strip.joinLine().minus(neededLoop(strip));
     double width = Math.floor(spare.toMm() / (0.75 * turning));
     if (width < NARROWEST_MM || width >= strip.finish().showing().toMm()) {

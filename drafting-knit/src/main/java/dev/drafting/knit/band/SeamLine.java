@@ -16,6 +16,9 @@ import java.util.List;
 final class SeamLine {
   private static final int STEPS = 32;
 
+  /** Both ends of every step, and the corners before and after them. */
+  private static final int PLACES = STEPS + 3;
+
   private final double inward;
   private final List<Double> onSeam = new ArrayList<>();
   private final List<Double> onEdge = new ArrayList<>();
@@ -86,6 +89,18 @@ final class SeamLine {
 
   double edgeLength() {
     return edge[edge.length - 1];
+  }
+
+  /** How far along the seam the place opposite one of an edge lies, within one part. */
+  double seamAt(int part, double edgePlace) {
+    int first = part * PLACES;
+    int next = first + 1;
+    while (next < first + PLACES - 1 && edge[next] < edgePlace) {
+      next++;
+    }
+    double width = edge[next] - edge[next - 1];
+    double share = width <= 0 ? 0 : Math.max(0, Math.min(1, (edgePlace - edge[next - 1]) / width));
+    return seam[next - 1] + share * (seam[next] - seam[next - 1]);
   }
 
   /** How far along the finished edge the place opposite lies. */

@@ -1,8 +1,11 @@
 package dev.drafting.knit.band;
 
 import dev.drafting.core.assembly.Opening;
+import dev.drafting.core.assembly.OpeningPart;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.knit.fabric.Fabric;
 import java.io.Serializable;
 import java.util.List;
@@ -20,10 +23,12 @@ public final class Strip implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final Opening opening;
+  private final Opening asCut;
   private final BandFit fit;
 
-  private Strip(Opening opening, BandFit fit) {
+  private Strip(Opening opening, Opening asCut, BandFit fit) {
     this.opening = opening;
+    this.asCut = asCut;
     this.fit = fit;
   }
 
@@ -35,12 +40,35 @@ public final class Strip implements Serializable {
    * @param fabric what the strip is cut from
    * @param rule how long it is made
    * @return the strip
-   * @throws dev.drafting.core.finding.DraftingException if the rule leaves no loop, or the opening
-   *     has no such place for its join
+   * @throws DraftingException if the rule leaves no loop, or the opening has no such place for its
+   *     join
    */
   public static Strip of(Opening opening, BandFinish finish, Fabric fabric, StripRule rule) {
     rule.requireJoinOn(opening);
-    return new Strip(opening, BandFit.of(opening, finish, fabric, rule));
+    return new Strip(opening, opening, BandFit.of(opening, finish, fabric, rule));
+  }
+
+  /**
+   * The same strip for pieces that are cut larger, because their cloth has still to be washed. Only
+   * the places of its marks on the pieces change: they are measured where the marks are made.
+   *
+   * @param larger the same opening of the larger pieces, each of which is stretched along its grain
+   *     and across it
+   * @return the strip
+   * @throws DraftingException if it has other edges
+   */
+  public Strip withOpeningAsCut(Opening larger) {
+    if (!edges(larger).equals(edges(opening))) {
+      throw DraftingException.of("this is another opening")
+          .at(opening.name())
+          .value(larger.name())
+          .accepted("the same edges in the same order");
+    }
+    return new Strip(opening, larger, fit);
+  }
+
+  private static List<EdgeRef> edges(Opening opening) {
+    return opening.parts().stream().map(OpeningPart::edge).toList();
   }
 
   /**
@@ -229,12 +257,14 @@ public final class Strip implements Serializable {
    * @return the marks in order from the join, which is the first
    */
   public List<StripMark> marks(MarkSpacing spacing) {
-    return new StripMarks(this, spacing)
-        .marks().stream()
-            .map(
-                mark ->
-                    new StripMark(mark.along().times(fit.larger()), mark.onEdge(), mark.label()))
-            .toList();
+    StripMarks marks = new StripMarks(this, spacing);
+    CutPlaces places = new CutPlaces(opening, asCut, finish().joinDistance(), marks.start());
+    return marks.marks().stream()
+        .map(
+            mark ->
+                new StripMark(
+                    mark.along().times(fit.larger()), places.of(mark.onEdge()), mark.label()))
+        .toList();
   }
 
   /**
@@ -259,12 +289,13 @@ public final class Strip implements Serializable {
   public boolean equals(Object other) {
     return other instanceof Strip
         && ((Strip) other).opening.equals(opening)
+        && ((Strip) other).asCut.equals(asCut)
         && ((Strip) other).fit.equals(fit);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(opening, fit);
+    return Objects.hash(opening, asCut, fit);
   }
 
   @Override

@@ -10,7 +10,8 @@ import java.util.Objects;
  *
  * @param along how far from the strip's join, along the relaxed loop as it is cut; add the
  *     allowance at the join on a strip that is still flat
- * @param onEdge how far from the place of the join, along the seam line of the finished garment
+ * @param onEdge how far from the place of the join, along the seam line of the cut pieces, which
+ *     are larger than the finished garment where their cloth has still to be washed
  * @param label what it meets, such as "half: centre front" or "shoulder"
  * @since 0.1
  */

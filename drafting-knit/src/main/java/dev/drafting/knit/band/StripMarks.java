@@ -50,6 +50,11 @@ final class StripMarks {
     return mitred ? station.label() + MITRED : station.label();
   }
 
+  /** Where the join lies along the seam line, in mm from the start of the loop. */
+  double start() {
+    return start;
+  }
+
   List<StripMark> marks() {
     double whole = line.length();
     List<Meeting> turned =
