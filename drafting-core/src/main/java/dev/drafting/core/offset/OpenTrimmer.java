@@ -1,6 +1,8 @@
 package dev.drafting.core.offset;
 
+import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Line;
+import dev.drafting.core.geometry.Nearest;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.measure.Length;
@@ -17,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 final class OpenTrimmer {
   private static final int MOST_LOOPS = 1000;
   private static final double NOTHING = 1e-9;
+  private static final Length TOUCHING = Length.mm(CornerPlanner.TOUCHING);
 
   private OpenTrimmer() {}
 
@@ -42,7 +45,7 @@ final class OpenTrimmer {
       line = without(loop, line, edges, trimmings);
       loop = smallestLoop(line);
     }
-    if (line.isEmpty() || loop != null) {
+    if (line.isEmpty() || loop != null || Trimmer.isNothing(line, tolerance)) {
       throw Trimmer.noRoom(edges, chain);
     }
     return new Trimmer(line, trimmings, false);
@@ -56,7 +59,9 @@ final class OpenTrimmer {
     StrandCrossing smallest = null;
     double least =
         line.stream().mapToDouble(strand -> strand.segment().length().toMm()).sum() - NOTHING;
-    for (StrandCrossing crossing : StrandCrossings.of(line, false)) {
+    List<StrandCrossing> crossings = new ArrayList<>(StrandCrossings.of(line, false));
+    crossings.addAll(touches(line));
+    for (StrandCrossing crossing : crossings) {
       double length =
           inside(crossing, line).stream().mapToDouble(s -> s.segment().length().toMm()).sum();
       if (length < least) {
@@ -65,6 +70,34 @@ final class OpenTrimmer {
       }
     }
     return smallest;
+  }
+
+  /** Where an end of the line lies on the line itself, which is no crossing. */
+  private static List<StrandCrossing> touches(List<Strand> line) {
+    List<StrandCrossing> touches = new ArrayList<>();
+    int last = line.size() - 1;
+    for (int i = 0; i < last; i++) {
+      double atEnd = touched(line.get(i), line.get(last).end());
+      if (atEnd >= 0) {
+        touches.add(new StrandCrossing(line.get(last).end(), i, atEnd, last, 1));
+      }
+      double atStart = touched(line.get(i + 1), line.get(0).start());
+      if (atStart >= 0) {
+        touches.add(new StrandCrossing(line.get(0).start(), 0, 0, i + 1, atStart));
+      }
+    }
+    return touches;
+  }
+
+  /** The place on a strand where a point lies, or -1. */
+  private static double touched(Strand strand, Point point) {
+    if (!strand.segment().bounds().widened(TOUCHING).contains(point)) {
+      return -1;
+    }
+    Nearest nearest = Curve.of(strand.segment()).nearest(point);
+    return nearest.distance().compareTo(TOUCHING) > 0
+        ? -1
+        : strand.segment().parameterAt(nearest.along().min(strand.segment().length()));
   }
 
   private static List<Strand> inside(StrandCrossing loop, List<Strand> line) {
@@ -99,7 +132,9 @@ final class OpenTrimmer {
     }
     left.addAll(line.subList(loop.other() + 1, line.size()));
     left.removeIf(strand -> strand.segment().length().toMm() < NOTHING);
-    return left.isEmpty() ? left : ChainJoints.snapped(left, false);
+    return left.isEmpty()
+        ? left
+        : ChainJoints.snapped(Spikes.removed(ChainJoints.snapped(left, false), false), false);
   }
 
   private static List<Strand> withReturn(List<Strand> chain, List<OffsetEdge> edges) {

@@ -7,10 +7,11 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Takes away spikes of no width: where a line is followed by one that runs straight back over it.
+ * Takes away spikes of no width: where a line is followed by one that runs straight back over it,
+ * as far as points can be told apart.
  */
 final class Spikes {
-  private static final double WIDTH = 1e-7;
+  private static final double WIDTH = CornerPlanner.TOUCHING;
 
   private Spikes() {}
 
@@ -66,15 +67,15 @@ final class Spikes {
     }
     Vector on = first.end().minus(first.start());
     Vector back = second.end().minus(second.start());
-    double longer = Math.max(on.dot(on), back.dot(back));
-    if (on.dot(back) >= 0 || Math.abs(on.cross(back)) > WIDTH * Math.sqrt(longer)) {
+    double forth = Math.sqrt(on.dot(on));
+    double over = Math.sqrt(back.dot(back));
+    if (on.dot(back) >= 0 || Math.abs(on.cross(back)) > WIDTH * Math.max(forth, over)) {
       return null;
     }
-    double share = -on.dot(back) / on.dot(on);
-    if (Math.abs(share - 1) * Math.sqrt(on.dot(on)) <= WIDTH) {
+    if (Math.abs(over - forth) <= WIDTH) {
       return List.of();
     }
-    Strand left = share < 1 ? one.between(0, 1 - share) : two.between(1 / share, 1);
+    Strand left = over < forth ? one.between(0, 1 - over / forth) : two.between(forth / over, 1);
     return List.of(left.withEnds(one.start(), two.end()));
   }
 }

@@ -79,7 +79,10 @@ final class TooNear {
     addPart(strand, from, 1, near, edge);
   }
 
-  /** Two for each distance along the strand, and where it is nearest to the ends of its edge. */
+  /**
+   * Two for each distance along the strand, and where it is nearest to the ends of its edge and,
+   * where they are few, to the joints of its segments.
+   */
   private static SortedSet<Double> stations(Strand strand, Curve edge, double least) {
     Segment segment = strand.segment();
     double wanted = 2 * segment.length().toMm() / least;
@@ -88,11 +91,20 @@ final class TooNear {
     for (int i = 1; i <= count; i++) {
       stations.add((double) i / count);
     }
-    for (Point end : List.of(edge.start(), edge.end())) {
-      Length along = Curve.of(segment).nearest(end).along();
+    for (Point point : corners(edge)) {
+      Length along = Curve.of(segment).nearest(point).along();
       stations.add(segment.parameterAt(along.min(segment.length())));
     }
     return stations;
+  }
+
+  private static List<Point> corners(Curve edge) {
+    List<Segment> segments = edge.segments();
+    List<Point> corners = new ArrayList<>(List.of(edge.start(), edge.end()));
+    if (segments.size() <= MOST_STATIONS) {
+      segments.subList(1, segments.size()).forEach(segment -> corners.add(segment.start()));
+    }
+    return corners;
   }
 
   private static boolean nearEnd(Strand strand, Curve edge, double least) {

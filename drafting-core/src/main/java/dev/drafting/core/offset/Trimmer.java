@@ -38,7 +38,20 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
     List<Arrangement.Piece> ordered = inChainOrder(loop);
     List<Trimming> trimmings =
         new Loss(chain, edges, arrangement, ordered, true).trimmings(tolerance);
-    return new Trimmer(untied(strands(ordered, chain, true), edges), trimmings, false);
+    List<Strand> outline = untied(strands(ordered, chain, true), edges);
+    if (isNothing(outline, tolerance)) {
+      throw noRoom(edges, chain);
+    }
+    return new Trimmer(outline, trimmings, false);
+  }
+
+  /**
+   * Whether an outline has no length or, if it is closed, is no wider than its points are known.
+   */
+  static boolean isNothing(List<Strand> outline, double tolerance) {
+    double length = length(outline);
+    return length <= CornerPlanner.TOUCHING
+        || (curve(outline).isClosed() && 2 * Math.abs(area(outline)) <= tolerance * length);
   }
 
   /**
@@ -96,7 +109,15 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
   }
 
   private static double area(List<Strand> strands) {
-    return Curve.of(strands.stream().map(Strand::segment).toList()).areaSquareMm();
+    return length(strands) <= CornerPlanner.TOUCHING ? 0 : curve(strands).areaSquareMm();
+  }
+
+  private static double length(List<Strand> strands) {
+    return strands.stream().mapToDouble(strand -> strand.segment().length().toMm()).sum();
+  }
+
+  private static Curve curve(List<Strand> strands) {
+    return Curve.of(strands.stream().map(Strand::segment).toList());
   }
 
   static DraftingException noRoom(List<OffsetEdge> edges, List<Strand> chain) {
