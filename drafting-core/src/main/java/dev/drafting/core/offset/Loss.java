@@ -18,20 +18,49 @@ final class Loss {
   private final List<OffsetEdge> edges;
   private final Arrangement arrangement;
   private final List<Arrangement.Piece> loop;
+  private final List<Arrangement.Piece> islands;
   private final boolean closed;
   private final List<Trimming> trimmings = new ArrayList<>();
 
-  Loss(
+  private Loss(
       List<Strand> chain,
       List<OffsetEdge> edges,
       Arrangement arrangement,
       List<Arrangement.Piece> loop,
+      List<Arrangement.Piece> islands,
       boolean closed) {
-    this.closed = closed;
     this.chain = chain;
     this.edges = edges;
     this.arrangement = arrangement;
     this.loop = loop;
+    this.islands = islands;
+    this.closed = closed;
+  }
+
+  /** What a closed loop leaves out; pieces of islands are cut off, however short. */
+  static Loss ofOutline(
+      List<Strand> chain,
+      List<OffsetEdge> edges,
+      Arrangement arrangement,
+      List<Arrangement.Piece> loop,
+      List<Arrangement.Piece> islands) {
+    return new Loss(chain, edges, arrangement, loop, islands, true);
+  }
+
+  /** What an open line leaves out. */
+  static Loss ofOpen(
+      List<Strand> chain,
+      List<OffsetEdge> edges,
+      Arrangement arrangement,
+      List<Arrangement.Piece> way) {
+    return new Loss(chain, edges, arrangement, way, List.of(), false);
+  }
+
+  /** What lies between two kept pieces. */
+  private static final class Gap {
+    private final Map<Integer, Double> lost = new TreeMap<>();
+    private final Set<Integer> tight = new TreeSet<>();
+    private boolean holdsIsland;
   }
 
   List<Trimming> trimmings(double tolerance) {
@@ -56,12 +85,25 @@ final class Loss {
       Set<Integer> kept,
       double tolerance,
       boolean meet) {
-    Map<Integer, Double> lost = new TreeMap<>();
-    Set<Integer> tight = new TreeSet<>();
+    Gap gap = between(here, next);
+    long remaining = gap.lost.keySet().stream().filter(kept::contains).count();
+    boolean ordinary =
+        meet && gap.tight.isEmpty() && !gap.holdsIsland && remaining == 2 && isShort(gap.lost);
+    Point at = arrangement.node(here.endNode());
+    gap.lost.forEach(
+        (edge, length) -> {
+          if (length > tolerance && !(ordinary && kept.contains(edge))) {
+            trimmings.add(trimming(edge, at, length, kept, gap));
+          }
+        });
+  }
+
+  private Gap between(Arrangement.Piece here, Arrangement.Piece next) {
+    Gap gap = new Gap();
     int strand = here.strand();
     double from = here.to();
     while (strand != next.strand() || from > next.from()) {
-      add(strand, from, 1, lost, tight);
+      add(strand, from, 1, gap);
       strand = (strand + 1) % chain.size();
       from = 0;
       if (strand == here.strand()) {
@@ -69,17 +111,9 @@ final class Loss {
       }
     }
     if (strand == next.strand() && next.from() > from) {
-      add(strand, from, next.from(), lost, tight);
+      add(strand, from, next.from(), gap);
     }
-    long remaining = lost.keySet().stream().filter(kept::contains).count();
-    boolean ordinary = meet && tight.isEmpty() && remaining == 2 && isShort(lost);
-    Point at = arrangement.node(here.endNode());
-    lost.forEach(
-        (edge, length) -> {
-          if (length > tolerance && !(ordinary && kept.contains(edge))) {
-            trimmings.add(trimming(edge, at, length, kept, tight, lost.size() == 1));
-          }
-        });
+    return gap;
   }
 
   /** Two neighbours that meet at their corner give up no more than a few distances each. */
@@ -93,9 +127,11 @@ final class Loss {
     return longest <= CORNER_SHARE * widest;
   }
 
-  private void add(
-      int number, double from, double to, Map<Integer, Double> lost, Set<Integer> tight) {
+  private void add(int number, double from, double to, Gap gap) {
     Strand strand = chain.get(number);
+    gap.holdsIsland |=
+        islands.stream()
+            .anyMatch(piece -> piece.strand() == number && piece.from() < to && piece.to() > from);
     Origin all = strand.origin();
     if (to <= from || all == null) {
       return;
@@ -104,18 +140,20 @@ final class Loss {
     Origin range = origin == null ? all : origin;
     Segment source = range.segment();
     double length = source.lengthTo(range.to()).minus(source.lengthTo(range.from())).toMm();
-    lost.merge(strand.edge(), length, Double::sum);
+    gap.lost.merge(strand.edge(), length, Double::sum);
     if (strand.turnedBack()) {
-      tight.add(strand.edge());
+      gap.tight.add(strand.edge());
     }
   }
 
-  private Trimming trimming(
-      int edge, Point at, double length, Set<Integer> kept, Set<Integer> tight, boolean alone) {
+  private Trimming trimming(int edge, Point at, double length, Set<Integer> kept, Gap gap) {
+    boolean alone = gap.lost.size() == 1 && !gap.holdsIsland;
     Trimming.Cause cause =
         !kept.contains(edge)
             ? Trimming.Cause.SWALLOWED
-            : tight.contains(edge) || alone ? Trimming.Cause.TIGHT_CURVE : Trimming.Cause.OVERLAP;
+            : gap.tight.contains(edge) || alone
+                ? Trimming.Cause.TIGHT_CURVE
+                : Trimming.Cause.OVERLAP;
     return new Trimming(edges.get(edge).name(), at, cause, Length.mm(length));
   }
 }

@@ -35,7 +35,6 @@ public final class Offset implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final Length USUAL_TOLERANCE = Length.mm(0.01);
   private static final Length FINEST_TOLERANCE = Length.mm(1e-6);
-  private static final double JOINED = 1e-6;
 
   private final List<OffsetEdge> edges;
   private final TreeMap<Integer, CornerTreatment> corners;
@@ -59,13 +58,11 @@ public final class Offset implements Serializable {
    * @param closedOutline edges end to end, counter-clockwise, the last ending where the first
    *     begins (within 1e-6 mm)
    * @return the offset, not yet computed
-   * @throws DraftingException if there are no edges, they do not join up, or they run clockwise
+   * @throws DraftingException if there are no edges, they do not join up, they run clockwise, or
+   *     they cross
    */
   public static Offset of(List<OffsetEdge> closedOutline) {
-    List<OffsetEdge> edges = checked(closedOutline);
-    checkJoined(edges.get(edges.size() - 1), edges.get(0));
-    checkCounterClockwise(edges);
-    return new Offset(edges, Map.of(), true, USUAL_TOLERANCE);
+    return new Offset(SourceCheck.outline(closedOutline), Map.of(), true, USUAL_TOLERANCE);
   }
 
   /**
@@ -73,51 +70,13 @@ public final class Offset implements Serializable {
    * square to its ends: it begins and stops at the distance straight beside the first and the last
    * point.
    *
-   * @param openLine edges end to end (within 1e-6 mm), in either direction; the line must not cross
-   *     itself
+   * @param openLine edges end to end (within 1e-6 mm), in either direction; the line may touch
+   *     itself but not cross
    * @return the offset, not yet computed
-   * @throws DraftingException if there are no edges or they do not join up
+   * @throws DraftingException if there are no edges, they do not join up, or they cross
    */
   public static Offset ofOpen(List<OffsetEdge> openLine) {
-    return new Offset(checked(openLine), Map.of(), false, USUAL_TOLERANCE);
-  }
-
-  private static List<OffsetEdge> checked(List<OffsetEdge> joined) {
-    List<OffsetEdge> edges = List.copyOf(joined);
-    if (edges.isEmpty()) {
-      throw DraftingException.of("an outline has no edges").accepted("one edge or more");
-    }
-    for (int i = 0; i + 1 < edges.size(); i++) {
-      checkJoined(edges.get(i), edges.get(i + 1));
-    }
-    return edges;
-  }
-
-  private static void checkJoined(OffsetEdge edge, OffsetEdge next) {
-    Length gap = edge.curve().end().distanceTo(next.curve().start());
-    if (gap.toMm() > JOINED) {
-      throw DraftingException.of("the edge does not end where " + next.name() + " begins")
-          .at(edge.name())
-          .value("a gap of " + gap)
-          .accepted("edges that join up within 0.000001 mm");
-    }
-  }
-
-  private static void checkCounterClockwise(List<OffsetEdge> edges) {
-    List<Strand> chain = new ArrayList<>();
-    for (int i = 0; i < edges.size(); i++) {
-      for (Segment segment : edges.get(i).curve().segments()) {
-        chain.add(Strand.join(segment, i));
-      }
-    }
-    List<Segment> joined = ChainJoints.snapped(chain, true).stream().map(Strand::segment).toList();
-    double area = Curve.of(joined).areaSquareMm();
-    if (!(area > 0)) {
-      throw DraftingException.of("the outline runs clockwise or encloses nothing")
-          .at(edges.get(0).name())
-          .value(area + " mm²")
-          .accepted("a counter-clockwise outline with an area above zero");
-    }
+    return new Offset(SourceCheck.openLine(openLine), Map.of(), false, USUAL_TOLERANCE);
   }
 
   /**

@@ -38,7 +38,7 @@ final class OpenTrimmer {
       throw Trimmer.noRoom(edges, chain);
     }
     List<Trimming> trimmings =
-        new ArrayList<>(new Loss(chain, edges, arrangement, way, false).trimmings(tolerance));
+        new ArrayList<>(Loss.ofOpen(chain, edges, arrangement, way).trimmings(tolerance));
     List<Strand> line = Trimmer.strands(way, chain, false);
     StrandCrossing loop = smallestLoop(line);
     for (int i = 0; loop != null && i < MOST_LOOPS; i++) {

@@ -1,9 +1,12 @@
 package dev.drafting.core.offset;
 
+import dev.drafting.core.geometry.Crossing;
+import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,7 +14,8 @@ import java.util.List;
  * Where two segments cross, as pairs of parameters. Both are halved until their hulls are apart, or
  * until no direction of the one is a direction of the other, so that they can cross once at most,
  * and Newton's method finds or rules out that crossing. Places where they merely touch without
- * crossing are left out: they divide nothing.
+ * crossing are left out: they divide nothing. Segments that run beside each other at hardly any
+ * distance leave too many pairs; the search of {@link Curve#intersections} takes over there.
  */
 final class SegmentMeetings {
   private static final double SMALLEST = 1e-7;
@@ -31,9 +35,7 @@ final class SegmentMeetings {
 
   /** All crossings of two segments. */
   static List<double[]> of(Segment a, Segment b) {
-    SegmentMeetings meetings = new SegmentMeetings();
-    meetings.meet(Stretch.of(a), Stretch.of(b));
-    return meetings.found;
+    return between(a, Stretch.of(a), b, Stretch.of(b));
   }
 
   /** All crossings of two segments of which the second begins where the first ends. */
@@ -44,16 +46,43 @@ final class SegmentMeetings {
     if (one.advances(way.dx(), way.dy()) && two.advances(way.dx(), way.dy())) {
       return List.of();
     }
-    SegmentMeetings meetings = new SegmentMeetings();
-    meetings.meet(one, two);
-    return meetings.found;
+    return between(a, one, b, two);
   }
 
   /** All crossings of a segment with itself. */
   static List<double[]> within(Segment segment) {
     SegmentMeetings meetings = new SegmentMeetings();
     meetings.within(Stretch.of(segment));
-    return meetings.found;
+    return meetings.isUnfinished()
+        ? thorough(Curve.of(segment).selfCrossings(), segment, segment)
+        : meetings.found;
+  }
+
+  private static List<double[]> between(Segment a, Stretch one, Segment b, Stretch two) {
+    SegmentMeetings meetings = new SegmentMeetings();
+    meetings.meet(one, two);
+    return meetings.isUnfinished()
+        ? thorough(Curve.of(a).intersections(Curve.of(b)), a, b)
+        : meetings.found;
+  }
+
+  private boolean isUnfinished() {
+    return pairs > MOST_PAIRS;
+  }
+
+  /** The general search of curves, touching places among its results: slower, but bounded. */
+  private static List<double[]> thorough(List<Crossing> crossings, Segment a, Segment b) {
+    return crossings.stream()
+        .map(
+            crossing ->
+                new double[] {
+                  parameterAt(crossing.along(), a), parameterAt(crossing.alongOther(), b)
+                })
+        .toList();
+  }
+
+  private static double parameterAt(Length along, Segment segment) {
+    return segment.parameterAt(along.min(segment.length()));
   }
 
   private void within(Stretch stretch) {
@@ -93,15 +122,23 @@ final class SegmentMeetings {
     }
   }
 
-  /** Two lines cross at whatever angle, but for none. */
+  /**
+   * Two lines cross at whatever angle, but for none. Where the angle is narrow the crossing is
+   * known across the lines and hardly along them; so its place on the second is the one beside the
+   * first.
+   */
   private void lines(Stretch one, Stretch two) {
     Vector alongOne = one.end().minus(one.start());
     Vector alongTwo = two.end().minus(two.start());
     Vector off = two.start().minus(one.start());
     double cross = alongOne.cross(alongTwo);
     double u = off.cross(alongTwo) / cross;
-    double v = off.cross(alongOne) / cross;
-    if (cross != 0 && inside(u, one) && inside(v, two)) {
+    if (cross == 0 || !inside(u, one)) {
+      return;
+    }
+    Vector beside = one.start().plus(alongOne.times(u)).minus(two.start());
+    double v = beside.dot(alongTwo) / alongTwo.dot(alongTwo);
+    if (inside(v, two)) {
       add(clamp(u, 0, 1), clamp(v, 0, 1), one, two);
     }
   }

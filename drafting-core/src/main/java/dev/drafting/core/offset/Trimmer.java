@@ -31,13 +31,15 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
       return new Trimmer(chain, List.of(), true);
     }
     Arrangement arrangement = new Arrangement(chain, crossings, true);
-    List<Arrangement.Piece> loop = largest(arrangement.loops(), chain);
+    List<List<Arrangement.Piece>> loops = arrangement.loops();
+    List<Arrangement.Piece> loop = largest(loops, chain);
     if (loop.isEmpty()) {
       throw noRoom(edges, chain);
     }
     List<Arrangement.Piece> ordered = inChainOrder(loop);
     List<Trimming> trimmings =
-        new Loss(chain, edges, arrangement, ordered, true).trimmings(tolerance);
+        Loss.ofOutline(chain, edges, arrangement, ordered, islands(loops, loop, chain, tolerance))
+            .trimmings(tolerance);
     List<Strand> outline = untied(strands(ordered, chain, true), edges);
     if (isNothing(outline, tolerance)) {
       throw noRoom(edges, chain);
@@ -89,6 +91,23 @@ record Trimmer(List<Strand> strands, List<Trimming> trimmings, boolean chainWasS
       }
     }
     return best;
+  }
+
+  /** The pieces of all other loops that hold something. */
+  private static List<Arrangement.Piece> islands(
+      List<List<Arrangement.Piece>> loops,
+      List<Arrangement.Piece> kept,
+      List<Strand> chain,
+      double tolerance) {
+    return loops.stream()
+        .filter(loop -> loop != kept && runsForward(loop, chain))
+        .filter(
+            loop -> {
+              List<Strand> strands = strands(loop, chain, true);
+              return area(strands) > 0 && !isNothing(strands, tolerance);
+            })
+        .flatMap(List::stream)
+        .toList();
   }
 
   /**

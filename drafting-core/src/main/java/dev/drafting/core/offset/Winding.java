@@ -46,19 +46,17 @@ final class Winding {
 
   /**
    * The winding numbers left and right of a place on a strand, as near beside it as numbers can
-   * tell; they differ by one unless another strand lies on this one.
+   * tell. They differ by one unless other strands lie on this one; by more where these run the same
+   * way.
    */
   int[] beside(Segment segment, double at, double length) {
     Point point = segment.pointAt(at);
     Vector left = segment.directionAt(at).left();
     int[] found = {0, 0};
-    for (double off : BESIDE) {
-      double near = Math.min(off, length / 10);
+    for (int i = 0; i < BESIDE.length && found[0] <= found[1]; i++) {
+      double near = Math.min(BESIDE[i], length / 10);
       found[0] = round(point.plus(left.times(near)));
       found[1] = round(point.plus(left.times(-near)));
-      if (found[0] - found[1] == 1) {
-        break;
-      }
     }
     return found;
   }

@@ -346,4 +346,110 @@ class OffsetComplaintsTest {
       assertEquals(List.of(), OffsetJudge.faults(edges, result, 0.01), "at " + d);
     }
   }
+
+  /** libgeos 816: what comes of a line that crosses itself changed from release to release. */
+  @Test
+  void aLineThatCrossesItselfIsRefusedByName() {
+    OffsetEdge loop = Outlines.line("loop", 5, 0, 0, 100, 0, 100, 60, 50, 60, 50, -40);
+    OffsetEdge on = Outlines.line("on", 5, 50, -40, 0, -40);
+    DraftingException open =
+        assertThrows(DraftingException.class, () -> Offset.ofOpen(List.of(loop, on)));
+    assertEquals("loop: the edge crosses itself", open.where() + ": " + open.what());
+    OffsetEdge over = Outlines.line("over", 5, 0, 0, 100, 0, 100, 60, 50, 60);
+    OffsetEdge down = Outlines.line("down", 5, 50, 60, 50, -40, 0, -40, 0, 0);
+    DraftingException closed =
+        assertThrows(DraftingException.class, () -> Offset.of(List.of(over, down)));
+    assertEquals("over: the edge crosses down", closed.where() + ": " + closed.what());
+  }
+
+  /** The same: to touch is not to cross, as at a slit that is cut into a piece. */
+  @Test
+  void aSlitThatTouchesItselfIsNoCrossing() {
+    List<OffsetEdge> edges =
+        List.of(
+            Outlines.line("hem", 0, 0, 0, 50, 0),
+            Outlines.line("slit", 0, 50, 0, 50, 40, 50, 0),
+            Outlines.line("rest", 10, 50, 0, 100, 0, 100, 100, 0, 100, 0, 0));
+    assertEquals(120 * 110 + 60 * 10, Offset.of(edges).result().outline().areaSquareMm(), 1e-6);
+  }
+
+  /** kurbo 132: distances that grow along a path, here as sections with a distance each. */
+  @Test
+  void aDistanceThatGrowsIsSaidInSections() {
+    List<OffsetEdge> sections = new ArrayList<>();
+    for (int i = 0; i < 10; i++) {
+      sections.add(Outlines.line("section " + i, 5 + i, 20 * i, 0, 20 * (i + 1), 0));
+    }
+    OffsetResult result = Offset.ofOpen(sections).result();
+    assertEquals(List.of(), OffsetJudge.faultsOfOpen(sections, result, 0.01));
+    assertEquals(200 + 9, result.outline().length().toMm(), 1e-9);
+    assertEquals(20, result.length("section 9").toMm(), 1e-9);
+  }
+
+  /** CavalierContours 33: what was clipped should be known, not only what is left. */
+  @Test
+  void whatWasClippedIsSaidEdgeByEdge() {
+    List<OffsetEdge> edges =
+        List.of(
+            Outlines.line("hem", -10, 0, 0, 90, 0),
+            Outlines.line("side", -10, 90, 0, 90, 30, 60, 30),
+            Outlines.line("notch", -10, 60, 30, 60, 15, 50, 15, 50, 30),
+            Outlines.line("top", -10, 50, 30, 0, 30),
+            Outlines.line("back", -10, 0, 30, 0, 0));
+    OffsetResult result = simple(Offset.of(edges));
+    assertEquals(30 * 10, result.outline().areaSquareMm(), 1e-9);
+    double meetings = 10 + 10;
+    double left = result.parts("hem").stream().mapToDouble(part -> ranged(part).toMm()).sum();
+    assertEquals(90, left + lost(result, "hem", Trimming.Cause.OVERLAP) + meetings, 1e-9);
+    assertEquals(20, lost(result, "side", Trimming.Cause.SWALLOWED), 1e-9);
+    assertEquals(15, lost(result, "notch", Trimming.Cause.OVERLAP), 1e-9);
+  }
+
+  private static Length ranged(OffsetPart part) {
+    return part.to().minus(part.from());
+  }
+
+  private static double lost(OffsetResult result, String edge, Trimming.Cause cause) {
+    return result.trimmings().stream()
+        .filter(trimming -> trimming.edge().equals(edge) && trimming.cause() == cause)
+        .mapToDouble(trimming -> trimming.lost().toMm())
+        .sum();
+  }
+
+  /** CGAL 6221: distances of one's own; a mitre lies at both distances of its corner. */
+  @Test
+  void aMitreLiesAtTheDistancesOfBothItsEdges() {
+    List<OffsetEdge> edges =
+        List.of(
+            Outlines.line("hem", 12, 0, 0, 100, 0),
+            Outlines.line("side", 7, 100, 0, 130, 90),
+            Outlines.line("top", -4, 130, 90, -20, 70),
+            Outlines.line("back", 9, -20, 70, 0, 0));
+    OffsetResult result = simple(Offset.of(edges));
+    for (int i = 0; i < 4; i++) {
+      Point tip = result.parts(edges.get(i).name()).get(0).curve().end();
+      assertEquals(edges.get(i).distance().toMm(), beside(edges.get(i), tip), 1e-9);
+      assertEquals(
+          edges.get((i + 1) % 4).distance().toMm(), beside(edges.get((i + 1) % 4), tip), 1e-9);
+    }
+  }
+
+  private static double beside(OffsetEdge edge, Point point) {
+    return edge.curve().directionAt(Length.ZERO).cross(point.minus(edge.curve().start())) * -1;
+  }
+
+  /** CGAL 7399: weighted distances of both signs come out wrong, or not simple. */
+  @Test
+  void distancesOfBothSignsAndZeroComeOutSimple() {
+    double[] distances = {-14, 0, 21, -3, 40, -30};
+    for (int turn = 0; turn < 6; turn++) {
+      double[] d = new double[6];
+      for (int i = 0; i < 6; i++) {
+        d[i] = distances[(i + turn) % 6];
+      }
+      List<OffsetEdge> edges = Outlines.vest(d[0], d[1], d[2], d[3], d[4], d[5]);
+      OffsetResult result = simple(Offset.of(edges));
+      assertEquals(List.of(), OffsetJudge.faults(edges, result, 0.01), "turned by " + turn);
+    }
+  }
 }

@@ -50,6 +50,12 @@ class OffsetSeedsTest {
   }
 
   @ParameterizedTest
+  @ValueSource(longs = 20078735)
+  void linesThatAllButCoincideAreCutWhereTheyCross(long seed) {
+    judge(RandomOutline.Kind.NEAR_DEGENERATE, seed);
+  }
+
+  @ParameterizedTest
   @ValueSource(longs = 42476)
   void anEdgeStaysOffItsOwnInnerCorners(long seed) {
     judge(RandomOutline.Kind.NEAR_DEGENERATE, seed);

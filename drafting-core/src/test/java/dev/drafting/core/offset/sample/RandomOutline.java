@@ -92,7 +92,9 @@ public record RandomOutline(List<OffsetEdge> edges, List<CornerTreatment> corner
     for (OffsetEdge edge : edges.subList(1, edges.size())) {
       outline = outline.then(edge.curve());
     }
-    return outline.areaSquareMm() > 0 && JtsBridge.toPolygon(outline, Length.mm(1e-3)).isValid();
+    return outline.areaSquareMm() > 0
+        && JtsBridge.toPolygon(outline, Length.mm(1e-3)).isValid()
+        && outline.selfCrossings().isEmpty();
   }
 
   static double from(Random random, double low, double high) {
