@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Adds up what the kept loop leaves out, run by run. */
 final class Loss {
@@ -18,7 +19,7 @@ final class Loss {
   private final List<OffsetEdge> edges;
   private final Arrangement arrangement;
   private final List<Arrangement.Piece> loop;
-  private final List<Arrangement.Piece> islands;
+  private final Map<Integer, List<Arrangement.Piece>> islands;
   private final boolean closed;
   private final List<Trimming> trimmings = new ArrayList<>();
 
@@ -33,7 +34,7 @@ final class Loss {
     this.edges = edges;
     this.arrangement = arrangement;
     this.loop = loop;
-    this.islands = islands;
+    this.islands = islands.stream().collect(Collectors.groupingBy(Arrangement.Piece::strand));
     this.closed = closed;
   }
 
@@ -130,8 +131,8 @@ final class Loss {
   private void add(int number, double from, double to, Gap gap) {
     Strand strand = chain.get(number);
     gap.holdsIsland |=
-        islands.stream()
-            .anyMatch(piece -> piece.strand() == number && piece.from() < to && piece.to() > from);
+        islands.getOrDefault(number, List.of()).stream()
+            .anyMatch(piece -> piece.from() < to && piece.to() > from);
     Origin all = strand.origin();
     if (to <= from || all == null) {
       return;
