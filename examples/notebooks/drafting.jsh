@@ -161,3 +161,35 @@ import dev.drafting.knit.sewing.Stitch;
 import dev.drafting.knit.sewing.StitchType;
 import dev.drafting.knit.wording.Wording;
 // left out: dev.drafting.core.CheckReturnValue (for tools that read the library)
+
+// Helpers for looking at a draft.
+
+/** Draws a draft into a file and says where it is; opens it where there is a screen. */
+Path show(Draft draft) throws Exception {
+  Path folder = Path.of(System.getProperty("java.io.tmpdir"), "drafting");
+  Path drawing = folder.resolve(Export.of(draft).svg().to(folder, Progress.none()).get(0).path());
+  if (java.awt.Desktop.isDesktopSupported()) {
+    java.awt.Desktop.getDesktop().browse(drawing.toUri());
+  }
+  return drawing;
+}
+
+/** Prints findings as a table: how bad, where, why, and what would help. */
+void table(List<Finding> findings) {
+  for (Finding finding : findings) {
+    System.out.printf(java.util.Locale.ROOT, "%-8s %-20s %s%n", finding.severity(), finding.place(), finding.reason());
+    finding.remedies().forEach(remedy -> System.out.printf("%-29s - %s%n", "", remedy.text()));
+  }
+  System.out.println(findings.isEmpty() ? "nothing found" : findings.size() + " found");
+}
+
+/** How long something takes, the shortest of twenty times. */
+java.time.Duration time(Runnable work) {
+  long shortest = Long.MAX_VALUE;
+  for (int i = 0; i < 20; i++) {
+    long start = System.nanoTime();
+    work.run();
+    shortest = Math.min(shortest, System.nanoTime() - start);
+  }
+  return java.time.Duration.ofNanos(shortest);
+}

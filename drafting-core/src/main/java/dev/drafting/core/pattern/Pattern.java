@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A garment's pattern: its pieces, and the seams that join them.
@@ -200,6 +201,41 @@ public final class Pattern implements Serializable {
    */
   public Pattern withFinish(EdgeRef ref, Finish finish) {
     return withPiece(piece(ref.piece()).withFinish(ref.edge(), finish));
+  }
+
+  /**
+   * Finishes one edge in another way, by the words for it: {@code withFinish("front hem", hem)}.
+   *
+   * @param edge piece and edge, as {@link EdgeRef#parse} reads them
+   * @param finish how it is finished
+   * @return the pattern with this finish
+   * @throws DraftingException if there is no such piece or edge
+   */
+  public Pattern withFinish(String edge, Finish finish) {
+    return withFinish(EdgeRef.parse(edge), finish);
+  }
+
+  /**
+   * Gives an allowance to every edge that is sewn in a seam and is still raw; edges that have
+   * another finish keep it.
+   *
+   * @param allowance cloth beyond the join line, 0 to 500 mm
+   * @return the pattern with these allowances
+   * @throws DraftingException if the allowance is wider or negative
+   */
+  public Pattern withSeamAllowance(Length allowance) {
+    SeamFinish finish = SeamFinish.of(allowance);
+    Pattern pattern = this;
+    List<EdgeRef> sewn =
+        seams.stream()
+            .flatMap(seam -> Stream.concat(seam.first().stream(), seam.second().stream()))
+            .toList();
+    for (EdgeRef ref : sewn) {
+      if (pattern.edge(ref).finish() instanceof RawEdge) {
+        pattern = pattern.withFinish(ref, finish);
+      }
+    }
+    return pattern;
   }
 
   /**

@@ -62,6 +62,20 @@ public final class Seam implements Serializable {
   }
 
   /**
+   * One edge sewn to another, by the words for them: {@code Seam.of("side", "front side", "back
+   * side")}.
+   *
+   * @param name what the maker calls the seam
+   * @param a the one edge, as {@link EdgeRef#parse} reads it
+   * @param b the other edge
+   * @return the seam, without ease
+   * @throws DraftingException if the name cannot be used, or the words name no edge or the same one
+   */
+  public static Seam of(String name, String a, String b) {
+    return of(name, EdgeRef.parse(a), EdgeRef.parse(b));
+  }
+
+  /**
    * A chain of edges sewn to another chain, such as a sleeve cap to the armholes of front and back.
    *
    * @param name what the maker calls the seam

@@ -13,6 +13,7 @@ import java.util.Objects;
  *
  * <pre>{@code
  * TracedEdge.of("shoulder", List.of(new Point(95, 610), new Point(130, 596)));  // => shoulder, 2 points
+ * TracedEdge.of("shoulder", 95, 610, 130, 596);  // => shoulder, 2 points
  * }</pre>
  *
  * @since 0.1
@@ -60,7 +61,15 @@ public final class TracedEdge implements Serializable {
     return of(name, points.toArray());
   }
 
-  private static TracedEdge of(String name, double[] xy) {
+  /**
+   * A stroke through points that are written in a row: {@code TracedEdge.of("hem", 0, 0, 250, 0)}.
+   *
+   * @param name the edge's name
+   * @param xy x and y of one point after the other, in millimetres; two or more different points
+   * @return the traced edge
+   * @throws DraftingException as {@link #of(String, List)} does, and if the last point has no y
+   */
+  public static TracedEdge of(String name, double... xy) {
     if (name.isBlank()) {
       throw DraftingException.of("a traced edge has no name")
           .accepted("a name such as neck or side");

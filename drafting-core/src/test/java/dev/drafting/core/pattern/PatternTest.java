@@ -45,6 +45,26 @@ class PatternTest {
   }
 
   @Test
+  void wordsNameEdgesToo() {
+    assertEquals(
+        Seam.of("side", FRONT_SIDE, BACK_SIDE), Seam.of("side", "front side", "back side"));
+    SeamFinish narrow = SeamFinish.of(Length.mm(6));
+    assertEquals(with().withFinish(FRONT_SIDE, narrow), with().withFinish("front side", narrow));
+  }
+
+  @Test
+  void seamsThatAreStillRawGetAnAllowance() {
+    SeamFinish narrow = SeamFinish.of(Length.mm(6));
+    Pattern pattern =
+        with(Seam.of("side", FRONT_SIDE, BACK_SIDE))
+            .withFinish("back side", narrow)
+            .withSeamAllowance(Length.mm(10));
+    assertEquals(SeamFinish.of(Length.mm(10)), pattern.edge(FRONT_SIDE).finish());
+    assertEquals(narrow, pattern.edge(BACK_SIDE).finish());
+    assertEquals(RawEdge.of(), pattern.edge(EdgeRef.parse("front hem")).finish());
+  }
+
+  @Test
   void anEdgeIsSewnOnce() {
     assertTrue(
         refusal(

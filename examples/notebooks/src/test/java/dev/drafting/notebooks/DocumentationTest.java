@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Runs every example of Javadoc and README as a user would in JShell.
+ * Runs every example of Javadoc and README, and every notebook, as a user would in JShell.
  *
  * <p>Behind a statement, {@code // => TEXT} promises what it prints. In Javadoc each block stands
  * alone; in README later blocks know what earlier ones declared. All run after the startup script,
@@ -59,13 +59,13 @@ class DocumentationTest {
     }
   }
 
-  @Test
-  void firstDraft() throws IOException {
-    try {
-      shell.run(Example.ofScript(Project.FIRST_DRAFT));
-    } finally {
-      shell.forget();
-    }
+  @TestFactory
+  Stream<DynamicTest> notebooks() throws IOException {
+    return Project.notebooks().stream()
+        .map(
+            file ->
+                DynamicTest.dynamicTest(
+                    String.valueOf(file.getFileName()), () -> runAlone(Example.ofScript(file))));
   }
 
   private static Stream<DynamicTest> testsOf(String module) throws IOException {

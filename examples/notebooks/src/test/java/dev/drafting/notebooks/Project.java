@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 final class Project {
   static final Path README = Path.of("README.md");
   static final Path STARTUP = Path.of("examples/notebooks/drafting.jsh");
-  static final Path FIRST_DRAFT = Path.of("examples/notebooks/first-draft.jsh");
+  private static final Path NOTEBOOKS = Path.of("examples/notebooks");
   static final List<String> LIBRARIES =
       List.of("drafting-core", "drafting-knit", "drafting-export");
 
@@ -26,6 +26,21 @@ final class Project {
     }
     try (Stream<Path> files = Files.walk(root)) {
       return files.filter(Project::isType).sorted().toList();
+    }
+  }
+
+  /** All scripts but the startup script, in a fixed order; at least one. */
+  static List<Path> notebooks() throws IOException {
+    try (Stream<Path> files = Files.list(NOTEBOOKS)) {
+      List<Path> scripts =
+          files
+              .filter(file -> file.toString().endsWith(".jsh") && !file.equals(STARTUP))
+              .sorted()
+              .toList();
+      if (scripts.isEmpty()) {
+        throw new IllegalStateException("no notebook in " + NOTEBOOKS);
+      }
+      return scripts;
     }
   }
 

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -23,11 +24,13 @@ final class Shell implements AutoCloseable {
   private final ByteArrayOutputStream printed = new ByteArrayOutputStream();
   private final PrintStream out = new PrintStream(printed, true, StandardCharsets.UTF_8);
   private final JShell shell;
+  private final Set<Snippet> ofStartup;
 
   Shell(Example startup) {
     shell = JShell.builder().executionEngine("local").out(out).build();
     shell.addToClasspath(System.getProperty("java.class.path"));
     run(startup);
+    ofStartup = shell.snippets().collect(Collectors.toSet());
   }
 
   /** Runs an example; what it declares stays. */
@@ -38,11 +41,11 @@ final class Shell implements AutoCloseable {
     }
   }
 
-  /** Forgets what the examples declared, but not what they imported. */
+  /** Forgets what the examples declared, but neither what they imported nor the startup script. */
   void forget() {
     shell
         .snippets()
-        .filter(snippet -> snippet.kind() != Snippet.Kind.IMPORT)
+        .filter(snippet -> snippet.kind() != Snippet.Kind.IMPORT && !ofStartup.contains(snippet))
         .filter(snippet -> shell.status(snippet).isActive())
         .toList()
         .forEach(shell::drop);

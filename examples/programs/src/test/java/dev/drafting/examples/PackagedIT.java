@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -19,6 +20,7 @@ import java.util.TreeMap;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
+import javax.tools.ToolProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -73,11 +75,40 @@ class PackagedIT {
     assertEquals(files(asJar), files);
   }
 
+  /** The sample of another project on the module path, compiled and run as README says. */
+  @Test
+  void anotherModuleCompilesAgainstTheJarsAndRuns() throws Exception {
+    Path classes = folder.resolve("classes");
+    String lib = TARGET.resolve("lib").toString();
+    List<String> options = new ArrayList<>(List.of("-Xlint:all,-requires-automatic", "-Werror"));
+    options.addAll(List.of("-p", lib, "-d", classes.toString()));
+    for (String source : List.of("module-info.java", "boathouse/HeadOpenings.java")) {
+      options.add(Path.of("module-path", source).toString());
+    }
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    int code =
+        ToolProvider.getSystemJavaCompiler().run(null, said, said, options.toArray(new String[0]));
+    assertEquals(0, code, said.toString(StandardCharsets.UTF_8));
+    String path = classes + System.getProperty("path.separator") + lib;
+    String words = java("-p", path, "-m", "boathouse/boathouse.HeadOpenings", "garments/vest");
+    assertEquals(
+        "A cotton jersey: goes over the head\n"
+            + "B interlock: goes over the head\n"
+            + "C pique: does not go over the head\n",
+        words.replace("\r", ""));
+  }
+
   private void run(String... arguments) throws Exception {
+    List<String> all = new ArrayList<>(Arrays.asList(arguments));
+    all.addAll(List.of("--garment", "garments/vest"));
+    assertFalse(java(all.toArray(new String[0])).isEmpty(), "it said nothing");
+  }
+
+  /** What a fresh Java machine says that ends with 0. */
+  private String java(String... arguments) throws Exception {
     Path java = Path.of(System.getProperty("java.home"), "bin", "java");
     List<String> command = new ArrayList<>(List.of(java.toString(), "-Xmx128m"));
     command.addAll(Arrays.asList(arguments));
-    command.addAll(List.of("--garment", "garments/vest"));
     Path said = folder.resolve("said.txt");
     int code =
         new ProcessBuilder(command)
@@ -86,6 +117,7 @@ class PackagedIT {
             .start()
             .waitFor();
     assertEquals(0, code, Files.readString(said));
+    return Files.readString(said);
   }
 
   /** Names and contents of all files in a folder. */
