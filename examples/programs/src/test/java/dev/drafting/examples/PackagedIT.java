@@ -90,11 +90,21 @@ class PackagedIT {
         ToolProvider.getSystemJavaCompiler().run(null, said, said, options.toArray(new String[0]));
     assertEquals(0, code, said.toString(StandardCharsets.UTF_8));
     String path = classes + System.getProperty("path.separator") + lib;
-    String words = java("-p", path, "-m", "boathouse/boathouse.HeadOpenings", "garments/vest");
+    String words =
+        java(
+            "-p",
+            path,
+            "--add-modules",
+            "ALL-MODULE-PATH",
+            "-m",
+            "boathouse/boathouse.HeadOpenings",
+            "garments/vest");
     assertEquals(
-        "A cotton jersey: goes over the head\n"
-            + "B interlock: goes over the head\n"
-            + "C pique: does not go over the head\n",
+        """
+        A cotton jersey: goes over the head
+        B interlock: goes over the head
+        C pique: does not go over the head
+        """,
         words.replace("\r", ""));
   }
 
