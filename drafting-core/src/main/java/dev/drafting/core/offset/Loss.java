@@ -4,6 +4,7 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,7 +12,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
-/** Adds up what the kept loop leaves out, run by run. */
+/**
+ * Adds up what the kept loop leaves out of the chain, between one kept piece of it and the next.
+ */
 final class Loss {
   private static final double CORNER_SHARE = 4;
 
@@ -33,7 +36,7 @@ final class Loss {
     this.chain = chain;
     this.edges = edges;
     this.arrangement = arrangement;
-    this.loop = loop;
+    this.loop = inChainOrder(loop);
     this.islands = islands.stream().collect(Collectors.groupingBy(Arrangement.Piece::strand));
     this.closed = closed;
   }
@@ -55,6 +58,15 @@ final class Loss {
       Arrangement arrangement,
       List<Arrangement.Piece> way) {
     return new Loss(chain, edges, arrangement, way, List.of(), false);
+  }
+
+  /** Where strands of the chain cross more than once, the loop may go back along it. */
+  private static List<Arrangement.Piece> inChainOrder(List<Arrangement.Piece> loop) {
+    return loop.stream()
+        .sorted(
+            Comparator.comparingInt(Arrangement.Piece::strand)
+                .thenComparingDouble(Arrangement.Piece::from))
+        .toList();
   }
 
   /** What lies between two kept pieces. */

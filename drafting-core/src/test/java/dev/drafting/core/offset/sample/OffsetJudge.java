@@ -12,6 +12,8 @@ import dev.drafting.core.offset.OffsetResult;
 import dev.drafting.core.offset.OffsetTag;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -55,6 +57,7 @@ public final class OffsetJudge {
     judge.simple();
     judge.joined();
     judge.ownDistances();
+    judge.losses();
     return judge.faults;
   }
 
@@ -89,6 +92,25 @@ public final class OffsetJudge {
         faults.add("a gap after " + parts.get(i));
       }
     }
+  }
+
+  /** What is kept and what is lost of the edges of one name is no more than there is of them. */
+  private void losses() {
+    Map<String, Double> left = new TreeMap<>();
+    edges.forEach(edge -> left.merge(edge.name(), edge.curve().length().toMm(), Double::sum));
+    for (OffsetPart part : result.parts()) {
+      if (part.tag() == OffsetTag.EDGE) {
+        String name = edges.get(part.source()).name();
+        left.merge(name, part.from().minus(part.to()).toMm(), Double::sum);
+      }
+    }
+    result.trimmings().forEach(lost -> left.merge(lost.edge(), -lost.lost().toMm(), Double::sum));
+    left.forEach(
+        (name, length) -> {
+          if (length < -within) {
+            faults.add(-length + " mm more of " + name + " is kept and lost than there is");
+          }
+        });
   }
 
   private void ownDistances() {
