@@ -7,6 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
+import dev.drafting.core.alter.Alteration;
+import dev.drafting.core.alter.AlterationRecord;
+import dev.drafting.core.alter.EdgeChange;
+import dev.drafting.core.alter.EdgePlace;
+import dev.drafting.core.alter.WantedMeasure;
 import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.assembly.Junction;
 import dev.drafting.core.assembly.Opening;
@@ -79,6 +84,7 @@ import dev.drafting.export.Export;
 import dev.drafting.export.Progress;
 import dev.drafting.export.WrittenFile;
 import dev.drafting.export.drawing.Anchor;
+import dev.drafting.export.drawing.ChangeDrawing;
 import dev.drafting.export.drawing.DraftDrawing;
 import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.Element;
@@ -101,6 +107,7 @@ import dev.drafting.export.source.GarmentFolder;
 import dev.drafting.export.svg.SvgFormat;
 import dev.drafting.export.svg.SvgPicture;
 import dev.drafting.knit.Comparison;
+import dev.drafting.knit.CopyCheck;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.Goods;
 import dev.drafting.knit.Measure;
@@ -164,14 +171,18 @@ import dev.drafting.knit.wording.Wording;
 
 // Helpers for looking at a draft.
 
-/** Draws a draft into a file and says where it is; opens it where there is a screen. */
-Path show(Draft draft) throws Exception {
-  Path folder = Path.of(System.getProperty("java.io.tmpdir"), "drafting");
-  Path drawing = folder.resolve(Export.of(draft).svg().to(folder, Progress.none()).get(0).path());
-  if (java.awt.Desktop.isDesktopSupported()) {
-    java.awt.Desktop.getDesktop().browse(drawing.toUri());
+/** Draws a draft, or a drawing, into a file and says where it is; opens it where there is a screen. */
+Path show(Object shown) throws Exception {
+  Drawing drawing = DraftDrawing.withLegend(shown instanceof Draft draft ? DraftDrawing.of(draft) : (Drawing) shown);
+  Path folder = java.nio.file.Files.createDirectories(Path.of(System.getProperty("java.io.tmpdir"), "drafting"));
+  Path file = folder.resolve(PlainName.of(drawing.title()) + ".svg");
+  try (java.io.OutputStream bytes = java.nio.file.Files.newOutputStream(file)) {
+    SvgFormat.of().write(drawing, bytes);
   }
-  return drawing;
+  if (java.awt.Desktop.isDesktopSupported()) {
+    java.awt.Desktop.getDesktop().browse(file.toUri());
+  }
+  return file;
 }
 
 /** Prints findings as a table: how bad, where, why, and what would help. */

@@ -26,7 +26,8 @@ class DependenciesTest {
           "pattern", List.of("finding", "measure", "geometry", "offset"),
           "assembly", List.of("finding", "measure", "geometry", "offset", "pattern"),
           "cut", List.of("finding", "measure", "geometry", "offset", "pattern", "assembly"),
-          "trace", List.of("finding", "measure", "geometry", "offset", "pattern"));
+          "trace", List.of("finding", "measure", "geometry", "offset", "pattern"),
+          "alter", List.of("finding", "measure", "geometry", "offset", "pattern"));
 
   @Test
   void noCircleRunsBetweenPackages() {

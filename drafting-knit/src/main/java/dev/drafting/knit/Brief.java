@@ -1,6 +1,8 @@
 package dev.drafting.knit;
 
+import dev.drafting.core.alter.AlterationRecord;
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.band.SewnResult;
 import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
@@ -16,6 +18,7 @@ final class Brief implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final String name;
+  private final AlterationRecord alterations;
 
   @SuppressWarnings("serial") // always unmodifiable views of LinkedHashMaps
   private final Map<String, Fabric> fabrics;
@@ -27,12 +30,14 @@ final class Brief implements Serializable {
 
   private Brief(
       String name,
+      AlterationRecord alterations,
       Map<String, Fabric> fabrics,
       Wearer wearer,
       @Nullable Original original,
       StripChoices strips,
       SewingChoices making) {
     this.name = name;
+    this.alterations = alterations;
     this.fabrics = fabrics;
     this.wearer = Objects.requireNonNull(wearer, "wearer");
     this.original = original;
@@ -40,28 +45,40 @@ final class Brief implements Serializable {
     this.making = Objects.requireNonNull(making, "making");
   }
 
-  static Brief of(String name) {
-    return new Brief(name, Map.of(), Wearer.of(), null, StripChoices.NONE, SewingChoices.of());
+  static Brief of(Pattern pattern) {
+    return new Brief(
+        pattern.name(),
+        AlterationRecord.of(pattern),
+        Map.of(),
+        Wearer.of(),
+        null,
+        StripChoices.NONE,
+        SewingChoices.of());
   }
 
   Brief withName(String newName) {
     if (newName.isBlank()) {
       throw DraftingException.of("a draft has no name").accepted("a name that is not blank");
     }
-    return new Brief(newName, fabrics, wearer, original, strips, making);
+    return new Brief(newName, alterations, fabrics, wearer, original, strips, making);
+  }
+
+  Brief withAlterations(AlterationRecord record) {
+    return new Brief(name, record, fabrics, wearer, original, strips, making);
   }
 
   Brief withFabric(String cloth, Fabric fabric) {
-    return new Brief(name, Cloths.with(fabrics, cloth, fabric), wearer, original, strips, making);
+    return new Brief(
+        name, alterations, Cloths.with(fabrics, cloth, fabric), wearer, original, strips, making);
   }
 
   Brief withWearer(Wearer newWearer) {
-    return new Brief(name, fabrics, newWearer, original, strips, making);
+    return new Brief(name, alterations, fabrics, newWearer, original, strips, making);
   }
 
   Brief withOriginal(Original copied) {
     Objects.requireNonNull(copied, "copied");
-    return new Brief(name, fabrics, wearer, copied, strips, making);
+    return new Brief(name, alterations, fabrics, wearer, copied, strips, making);
   }
 
   Brief withStripRule(String opening, StripRule rule) {
@@ -77,15 +94,19 @@ final class Brief implements Serializable {
   }
 
   private Brief with(StripChoices newStrips) {
-    return new Brief(name, fabrics, wearer, original, newStrips, making);
+    return new Brief(name, alterations, fabrics, wearer, original, newStrips, making);
   }
 
   Brief withSewing(SewingChoices newMaking) {
-    return new Brief(name, fabrics, wearer, original, strips, newMaking);
+    return new Brief(name, alterations, fabrics, wearer, original, strips, newMaking);
   }
 
   String name() {
     return name;
+  }
+
+  AlterationRecord alterations() {
+    return alterations;
   }
 
   Map<String, Fabric> fabrics() {
@@ -112,6 +133,7 @@ final class Brief implements Serializable {
   public boolean equals(Object other) {
     return other instanceof Brief
         && ((Brief) other).name.equals(name)
+        && ((Brief) other).alterations.equals(alterations)
         && ((Brief) other).fabrics.equals(fabrics)
         && ((Brief) other).wearer.equals(wearer)
         && Objects.equals(((Brief) other).original, original)
@@ -121,6 +143,6 @@ final class Brief implements Serializable {
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, fabrics, wearer, original, strips, making);
+    return Objects.hash(name, alterations, fabrics, wearer, original, strips, making);
   }
 }

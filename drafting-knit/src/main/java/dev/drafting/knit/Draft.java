@@ -1,5 +1,7 @@
 package dev.drafting.knit;
 
+import dev.drafting.core.alter.Alteration;
+import dev.drafting.core.alter.AlterationRecord;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.cut.CutItem;
 import dev.drafting.core.cut.CutPiece;
@@ -15,21 +17,15 @@ import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.FabricChange;
 import dev.drafting.knit.fabric.Original;
 import dev.drafting.knit.sewing.Caution;
-import dev.drafting.knit.sewing.Cautions;
-import dev.drafting.knit.sewing.Detail;
 import dev.drafting.knit.sewing.OrderOfWork;
 import dev.drafting.knit.sewing.SewingChoices;
 import dev.drafting.knit.sewing.SewingPlan;
 import dev.drafting.knit.sewing.Step;
 import java.io.Serializable;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A pattern made up in given fabrics for a wearer: the one place that gives its strips, findings,
@@ -65,21 +61,12 @@ public final class Draft implements Serializable {
   private final Plan given;
 
   private final Brief brief;
-  private final Derived derived = new Derived();
-
-  /** What was computed already; left behind when a draft is stored. */
-  private static final class Derived implements Serializable {
-    private static final long serialVersionUID = 1L;
-
-    private transient volatile @Nullable Plan plan;
-    private transient volatile @Nullable List<Strip> strips;
-    private transient volatile @Nullable SewingPlan sewing;
-    private transient volatile @Nullable List<Finding> findings;
-  }
+  private final Derivation derived;
 
   private Draft(Plan given, Brief brief) {
     this.given = given;
     this.brief = brief;
+    this.derived = new Derivation(given, brief);
   }
 
   /**
@@ -90,7 +77,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if the pattern cannot be sewn together
    */
   public static Draft of(Pattern pattern) {
-    return new Draft(Plan.of(pattern), Brief.of(pattern.name()));
+    return new Draft(Plan.of(pattern), Brief.of(pattern));
   }
 
   /**
@@ -186,8 +173,9 @@ public final class Draft implements Serializable {
    * @throws DraftingException if an allowance or a tape is for a seam that is not there
    */
   public Draft withSewing(SewingChoices newMaking) {
-    Plan set = Plan.of(newMaking.machines().applyTo(pattern()));
-    Draft draft = new Draft(set, brief.withSewing(newMaking));
+    AlterationRecord record = alterations();
+    AlterationRecord set = record.on(newMaking.machines().applyTo(record.base()));
+    Draft draft = withAlterations(set, brief.withSewing(newMaking));
     SewingPlan.requireSeams(draft.pattern(), newMaking.taped());
     return draft;
   }
@@ -212,6 +200,43 @@ public final class Draft implements Serializable {
   }
 
   /**
+   * The same draft with one alteration more. Strips, paper and all else follow.
+   *
+   * @param alteration what the try-on showed
+   * @param note why, in the maker's words; may be empty
+   * @return the draft
+   * @throws DraftingException if the pattern has no such place, or cannot be drawn or sewn so
+   */
+  public Draft withAlteration(Alteration alteration, String note) {
+    return withAlterations(alterations().with(alteration, note));
+  }
+
+  /**
+   * The same draft with other alterations: one undone, one dropped, or those of another garment
+   * made on this pattern, {@code other.alterations().on(draft.alterations().base())}.
+   *
+   * @param record the pattern as it was first and what was altered
+   * @return the draft
+   * @throws DraftingException as {@link #withAlteration} does
+   */
+  public Draft withAlterations(AlterationRecord record) {
+    return withAlterations(record, brief);
+  }
+
+  private static Draft withAlterations(AlterationRecord record, Brief brief) {
+    return new Draft(Plan.of(record.result()), brief.withAlterations(record));
+  }
+
+  /**
+   * The pattern as it was first, and what was altered since.
+   *
+   * @return the record
+   */
+  public AlterationRecord alterations() {
+    return brief.alterations();
+  }
+
+  /**
    * The pattern as it was given.
    *
    * @return the pattern that the draft was made from
@@ -226,20 +251,7 @@ public final class Draft implements Serializable {
    * @return the pattern as it was given, changed where the original's fabric is another
    */
   public Pattern finished() {
-    return plan().finished();
-  }
-
-  private Plan plan() {
-    Plan known = derived.plan;
-    if (known == null) {
-      known = given.in(fitting());
-      derived.plan = known;
-    }
-    return known;
-  }
-
-  private FabricFitting fitting() {
-    return new FabricFitting(pattern(), fabrics(), wearer(), brief.original());
+    return derived.plan().finished();
   }
 
   /**
@@ -257,7 +269,7 @@ public final class Draft implements Serializable {
    * @return the change, or empty when one of the two is not known
    */
   public Optional<FabricChange> fabricChange() {
-    return fitting().change();
+    return derived.fitting().change();
   }
 
   /**
@@ -267,7 +279,7 @@ public final class Draft implements Serializable {
    * @return unmodifiable; empty when nothing was to be done
    */
   public List<String> adaptations() {
-    return List.copyOf(fitting().said());
+    return List.copyOf(derived.fitting().said());
   }
 
   /**
@@ -296,15 +308,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if no fabric was given for it
    */
   public Fabric fabric(String cloth) {
-    Fabric fabric = fabrics().get(cloth);
-    if (fabric == null) {
-      throw Cloths.missing(cloth, fabrics(), Cloths.names(pattern(), openings())).at(name());
-    }
-    return brief.strips().taught(fabric);
-  }
-
-  private List<Fabric> usedFabrics() {
-    return Cloths.names(pattern(), openings()).stream().map(this::fabric).distinct().toList();
+    return derived.fabric(cloth);
   }
 
   /**
@@ -313,7 +317,7 @@ public final class Draft implements Serializable {
    * @return an unmodifiable list
    */
   public List<Opening> openings() {
-    return plan().assembly().openings();
+    return derived.openings();
   }
 
   /**
@@ -323,12 +327,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a strip's cloth has no fabric
    */
   public List<Strip> strips() {
-    List<Strip> known = derived.strips;
-    if (known == null) {
-      known = brief.strips().strips(plan(), brief.making().construction(), this::fabric);
-      derived.strips = known;
-    }
-    return known;
+    return derived.strips();
   }
 
   /**
@@ -340,7 +339,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth of them has no fabric
    */
   public List<BodyPassage> passages() {
-    return PassageCheck.of(finished(), openings(), strips(), wearer(), sewing(), this::fabric);
+    return derived.passages();
   }
 
   /**
@@ -361,20 +360,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth has no fabric
    */
   public List<Finding> findings() {
-    List<Finding> known = derived.findings;
-    if (known == null) {
-      List<Finding> all = new ArrayList<>(plan().assembly().findings());
-      all.addAll(plan().cutPlan().findings());
-      fabricChange().ifPresent(change -> all.addAll(change.findings()));
-      all.addAll(Findings.of(finished(), openings(), usedFabrics(), wearer(), this::fabric));
-      strips().forEach(strip -> all.addAll(strip.findings()));
-      all.addAll(PassageCheck.findings(passages(), wearer()));
-      all.addAll(sewing().findings());
-      all.addAll(Cautions.findings(wearer().age(), wearer().height(), details()));
-      known = Findings.inOrder(all);
-      derived.findings = known;
-    }
-    return known;
+    return derived.findings();
   }
 
   /**
@@ -383,7 +369,7 @@ public final class Draft implements Serializable {
    * @return an unmodifiable list
    */
   public List<CutPiece> cutPieces() {
-    return plan().cutPlan().pieces();
+    return derived.plan().cutPlan().pieces();
   }
 
   /**
@@ -393,7 +379,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a strip's cloth has no fabric
    */
   public List<CutItem> cutList() {
-    return plan().cutList(strips(), sewing().tapes());
+    return derived.plan().cutList(strips(), sewing().tapes());
   }
 
   /**
@@ -414,8 +400,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth has no fabric
    */
   public List<Goods> goods() {
-    return GoodsEstimate.of(
-        plan().cutPlan().clothPieces(), openings(), sewing(), strips(), this::fabric);
+    return derived.goods();
   }
 
   /**
@@ -425,19 +410,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth has no fabric
    */
   public SewingPlan sewing() {
-    SewingPlan known = derived.sewing;
-    if (known == null) {
-      known =
-          SewingPlan.of(
-              plan().assembly(),
-              strips(),
-              this::fabric,
-              sewingChoices().machines(),
-              PassageCheck.NECK,
-              sewingChoices().taped());
-      derived.sewing = known;
-    }
-    return known;
+    return derived.sewing();
   }
 
   /**
@@ -447,7 +420,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth has no fabric
    */
   public List<Step> orderOfWork() {
-    return OrderOfWork.of(sewing(), usedFabrics(), sewingChoices().construction());
+    return OrderOfWork.of(sewing(), derived.usedFabrics(), sewingChoices().construction());
   }
 
   /**
@@ -456,14 +429,7 @@ public final class Draft implements Serializable {
    * @return an unmodifiable list
    */
   public List<Caution> cautions() {
-    return Cautions.of(wearer().age(), wearer().height(), details());
-  }
-
-  /** What the maker said the garment has, and what its finishes need. */
-  private Set<Detail> details() {
-    Set<Detail> details = new LinkedHashSet<>(sewingChoices().details());
-    details.addAll(Elastics.details(openings()));
-    return details;
+    return derived.cautions();
   }
 
   /**

@@ -2,16 +2,19 @@ package dev.drafting.core.pattern;
 
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Length;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 
 /**
- * A pattern whose corners are moved, or whose pieces are made wider and longer, with everything
- * else kept: names, finishes, notches, seams.
+ * A pattern whose corners and edges are moved, or whose pieces are made wider and longer, with
+ * everything else kept: names, finishes, notches, seams.
  *
  * <p>A corner goes by the edge that arrives at it, counter-clockwise. Where a corner moves, the
  * edges at it follow: a straight edge stays straight, a curved one keeps its directions at both
@@ -36,6 +39,9 @@ public final class Reshaping implements Serializable {
 
   private final Pattern pattern;
 
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<SideShift> shifts;
+
   @SuppressWarnings("serial") // always LinkedHashMaps, never changed once they are here
   private final Map<String, PieceScale> scales;
 
@@ -47,10 +53,12 @@ public final class Reshaping implements Serializable {
 
   private Reshaping(
       Pattern pattern,
+      List<SideShift> shifts,
       Map<String, PieceScale> scales,
       Map<EdgeRef, Vector> moves,
       Set<EdgeRef> yielding) {
     this.pattern = pattern;
+    this.shifts = shifts;
     this.scales = scales;
     this.moves = moves;
     this.yielding = yielding;
@@ -63,7 +71,8 @@ public final class Reshaping implements Serializable {
    * @return the pattern as it is
    */
   public static Reshaping of(Pattern pattern) {
-    return new Reshaping(Objects.requireNonNull(pattern, "pattern"), Map.of(), Map.of(), Set.of());
+    return new Reshaping(
+        Objects.requireNonNull(pattern, "pattern"), List.of(), Map.of(), Map.of(), Set.of());
   }
 
   /**
@@ -78,7 +87,30 @@ public final class Reshaping implements Serializable {
     Objects.requireNonNull(pattern.edge(arriving));
     Map<EdgeRef, Vector> more = new LinkedHashMap<>(moves);
     more.merge(arriving, move, Vector::plus);
-    return new Reshaping(pattern, scales, more, yielding);
+    return new Reshaping(pattern, shifts, scales, more, yielding);
+  }
+
+  /**
+   * Moves an edge sideways between two places, before pieces are scaled and corners moved. The move
+   * is nothing at the first place, largest at the second and nothing again at the third, growing
+   * and fading smoothly. Where it is largest at an end of the edge, the corner there moves too, on
+   * the fold along the fold, and the next edge follows it.
+   *
+   * @param edge the edge
+   * @param from where it begins, along the edge counter-clockwise
+   * @param at where it is largest: between the two, or at an end of the edge
+   * @param to where it ends
+   * @param outward how far the edge moves there; inward if negative
+   * @return the reshaping with this move
+   * @throws DraftingException if there is no such edge, or the places are out of order or off the
+   *     edge
+   */
+  public Reshaping shifted(EdgeRef edge, Length from, Length at, Length to, Length outward) {
+    SideShift shift = new SideShift(edge, from, at, to, outward);
+    shift.check(pattern.edge(edge).length());
+    List<SideShift> more = new ArrayList<>(shifts);
+    more.add(shift);
+    return new Reshaping(pattern, List.copyOf(more), scales, moves, yielding);
   }
 
   /**
@@ -97,7 +129,7 @@ public final class Reshaping implements Serializable {
     more.put(piece, scale);
     Set<EdgeRef> free = new LinkedHashSet<>(yielding);
     pattern.piece(piece).edges().forEach(edge -> free.add(new EdgeRef(piece, edge.name())));
-    return new Reshaping(pattern, more, moves, free);
+    return new Reshaping(pattern, shifts, more, moves, free);
   }
 
   /**
@@ -111,7 +143,7 @@ public final class Reshaping implements Serializable {
     Objects.requireNonNull(pattern.edge(arriving));
     Set<EdgeRef> more = new LinkedHashSet<>(yielding);
     more.add(arriving);
-    return new Reshaping(pattern, scales, moves, more);
+    return new Reshaping(pattern, shifts, scales, moves, more);
   }
 
   /**
@@ -123,8 +155,11 @@ public final class Reshaping implements Serializable {
    */
   public Pattern result() {
     Pattern scaled = pattern;
+    for (SideShift shift : shifts) {
+      scaled = scaled.withPiece(shift.of(scaled.piece(shift.edge().piece())));
+    }
     for (Map.Entry<String, PieceScale> scale : scales.entrySet()) {
-      scaled = scaled.withPiece(scale.getValue().of(pattern.piece(scale.getKey())));
+      scaled = scaled.withPiece(scale.getValue().of(scaled.piece(scale.getKey())));
     }
     Map<EdgeRef, Vector> all = SeamFit.of(pattern, scaled, moves, yielding).moves();
     Pattern result = scaled;
@@ -138,6 +173,7 @@ public final class Reshaping implements Serializable {
   public boolean equals(Object other) {
     return other instanceof Reshaping that
         && that.pattern.equals(pattern)
+        && that.shifts.equals(shifts)
         && that.scales.equals(scales)
         && that.moves.equals(moves)
         && that.yielding.equals(yielding);
@@ -145,7 +181,7 @@ public final class Reshaping implements Serializable {
 
   @Override
   public int hashCode() {
-    return Objects.hash(pattern, scales, moves, yielding);
+    return Objects.hash(pattern, shifts, scales, moves, yielding);
   }
 
   @Override
@@ -157,6 +193,7 @@ public final class Reshaping implements Serializable {
         + " scaled, "
         + moves.size()
         + (moves.size() == 1 ? " corner" : " corners")
-        + " moved";
+        + " moved"
+        + (shifts.isEmpty() ? "" : ", " + shifts.size() + " moved sideways");
   }
 }

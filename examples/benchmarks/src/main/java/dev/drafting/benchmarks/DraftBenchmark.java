@@ -1,5 +1,9 @@
 package dev.drafting.benchmarks;
 
+import dev.drafting.core.alter.Alteration;
+import dev.drafting.core.alter.EdgePlace;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Pattern;
 import dev.drafting.export.source.Garment;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.fabric.Fabric;
@@ -29,6 +33,23 @@ public class DraftBenchmark {
       fresh = fresh.withFabric(cloth.getKey(), cloth.getValue());
     }
     return derived(fresh);
+  }
+
+  /** Takes a vest in at its sides. */
+  @Benchmark
+  public Pattern altered() {
+    return Alteration.takeIn("side", Length.mm(6)).applyTo(garment.pattern());
+  }
+
+  /** Snips its neck, told on the raw edge. */
+  @Benchmark
+  public Pattern snipped() {
+    return Alteration.snip(
+            "front neck",
+            Length.mm(8),
+            EdgePlace.at("fold"),
+            EdgePlace.from("shoulder", Length.cm(6)))
+        .applyTo(garment.pattern());
   }
 
   private static List<Object> derived(Draft draft) {

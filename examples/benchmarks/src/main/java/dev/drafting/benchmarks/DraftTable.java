@@ -29,7 +29,9 @@ final class DraftTable implements Table {
             milliseconds(times, "whole"),
             "ms",
             BUDGET_MS),
-        Row.plain(name(), vest + "drafted", milliseconds(times, "drafted"), "ms"));
+        Row.plain(name(), vest + "drafted", milliseconds(times, "drafted"), "ms"),
+        Row.atMost(name(), "vest taken in", milliseconds(times, "altered"), "ms", BUDGET_MS),
+        Row.atMost(name(), "vest snipped", milliseconds(times, "snipped"), "ms", BUDGET_MS));
   }
 
   private static double milliseconds(Map<String, Double> times, String method) {

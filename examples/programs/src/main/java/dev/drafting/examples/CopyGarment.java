@@ -75,7 +75,7 @@ public final class CopyGarment implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Path folder = garment.isEmpty() ? demo() : Path.of(garment);
+    Path folder = folder(garment);
     out.println("Reading and truing the tracing in " + folder);
     Garment read = GarmentFolder.read(folder);
     if (!read.about().isEmpty()) {
@@ -85,6 +85,11 @@ public final class CopyGarment implements Callable<Integer> {
       new Copying(read, files, out).run();
     }
     return 0;
+  }
+
+  /** The folder that was asked for, or that of the demo vest. */
+  static Path folder(String garment) {
+    return garment.isEmpty() ? demo() : Path.of(garment);
   }
 
   private static Path demo() {

@@ -1,0 +1,136 @@
+package dev.drafting.core.alter;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Edge;
+import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Reshaping;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.exception.NoBracketingException;
+
+/**
+ * A fold pinched at one edge and running to nothing in the middle of another: the part of the piece
+ * between the two turns about that middle until the edge is as much shorter as was pinched.
+ */
+record Gape(EdgeRef edge, Length amount, String pivot) implements Alteration {
+  private static final double WIDEST = Math.toRadians(30);
+  private static final double ANGLE = 1e-12;
+  private static final double PROBE = 1e-6;
+  private static final int MOST_STEPS = 100;
+
+  @Override
+  public String id() {
+    return "gape";
+  }
+
+  @Override
+  public Map<String, String> settings() {
+    return Settings.of("edge", edge, "amount", amount, "pivot", pivot);
+  }
+
+  @Override
+  public String describe() {
+    return "take a gape of "
+        + Settings.amount(amount)
+        + " out of "
+        + edge
+        + ", running to nothing at "
+        + pivot;
+  }
+
+  @Override
+  public Pattern applyTo(Pattern pattern) {
+    SeamSide side = SeamSide.of(pattern, edge);
+    SeamSide about = SeamSide.of(pattern, new EdgeRef(edge.piece(), pivot));
+    Point middle = about.curve().pointAt(about.curve().length().dividedBy(2));
+    List<Integer> turned = turned(side, about);
+    double angle = angle(pattern, side, turned, middle);
+    Follow follow = new Follow(pattern);
+    for (int corner : turned) {
+      follow.move(ref(side.piece(), corner), move(side.piece(), corner, middle, angle));
+    }
+    return follow.result();
+  }
+
+  /** The corners between the two edges, on the side where the fold is not, or the fewer ones. */
+  private List<Integer> turned(SeamSide side, SeamSide about) {
+    List<Integer> after = corners(side.piece(), side.index(), about.index());
+    List<Integer> before = corners(side.piece(), about.index(), side.index());
+    boolean foldAfter = touchesFold(side.piece(), after);
+    boolean foldBefore = touchesFold(side.piece(), before);
+    if (side.index() == about.index() || (foldAfter && foldBefore)) {
+      throw DraftingException.of("no part of the piece can turn about the middle of this edge")
+          .at(edge.toString())
+          .value(pivot)
+          .accepted("another edge of the piece, with no fold between the two on one side");
+    }
+    if (foldAfter != foldBefore) {
+      return foldAfter ? before : after;
+    }
+    return after.size() <= before.size() ? after : before;
+  }
+
+  private static List<Integer> corners(Piece piece, int from, int to) {
+    List<Integer> corners = new ArrayList<>();
+    for (int i = from; i != to; i = (i + 1) % piece.edges().size()) {
+      corners.add(i);
+    }
+    return corners;
+  }
+
+  private static boolean touchesFold(Piece piece, List<Integer> corners) {
+    List<Edge> edges = piece.edges();
+    return corners.stream()
+        .anyMatch(i -> edges.get(i).isOnFold() || edges.get((i + 1) % edges.size()).isOnFold());
+  }
+
+  private static EdgeRef ref(Piece piece, int corner) {
+    return new EdgeRef(piece.name(), piece.edges().get(corner).name());
+  }
+
+  private static Vector move(Piece piece, int corner, Point middle, double angle) {
+    Vector arm = piece.edges().get(corner).curve().end().minus(middle);
+    double cos = Math.cos(angle);
+    double sin = Math.sin(angle);
+    Vector turned = new Vector(cos * arm.dx() - sin * arm.dy(), sin * arm.dx() + cos * arm.dy());
+    return turned.minus(arm);
+  }
+
+  private double angle(Pattern pattern, SeamSide side, List<Integer> turned, Point middle) {
+    double wanted = side.curve().length().minus(amount).toMm();
+    UnivariateFunction over =
+        angle -> {
+          Reshaping reshaping = Reshaping.of(pattern);
+          for (int corner : turned) {
+            reshaping =
+                reshaping.moved(
+                    ref(side.piece(), corner), move(side.piece(), corner, middle, angle));
+          }
+          return reshaping.result().edge(edge).length().toMm() - wanted;
+        };
+    double closing = over.value(PROBE) < over.value(-PROBE) ? WIDEST : -WIDEST;
+    try {
+      return new BrentSolver(ANGLE)
+          .solve(MOST_STEPS, over, Math.min(0, closing), Math.max(0, closing));
+    } catch (NoBracketingException | DraftingException e) {
+      throw DraftingException.of("the edge cannot give up so much")
+          .at(edge.toString())
+          .value(Settings.amount(amount))
+          .accepted("what a turn of 30 degrees takes out")
+          .because(e);
+    }
+  }
+
+  @Override
+  public String toString() {
+    return describe();
+  }
+}
