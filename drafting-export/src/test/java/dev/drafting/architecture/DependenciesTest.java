@@ -27,7 +27,8 @@ class DependenciesTest {
           "assembly", List.of("finding", "measure", "geometry", "offset", "pattern"),
           "cut", List.of("finding", "measure", "geometry", "offset", "pattern", "assembly"),
           "trace", List.of("finding", "measure", "geometry", "offset", "pattern"),
-          "alter", List.of("finding", "measure", "geometry", "offset", "pattern"));
+          "alter", List.of("finding", "measure", "geometry", "offset", "pattern"),
+          "lay", List.of("finding", "measure", "geometry", "offset", "pattern", "cut"));
 
   @Test
   void noCircleRunsBetweenPackages() {

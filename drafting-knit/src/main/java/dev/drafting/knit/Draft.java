@@ -7,6 +7,8 @@ import dev.drafting.core.cut.CutItem;
 import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
+import dev.drafting.core.lay.Cloth;
+import dev.drafting.core.lay.Lay;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.band.BodyPart;
 import dev.drafting.knit.band.BodyPassage;
@@ -401,6 +403,31 @@ public final class Draft implements Serializable {
    */
   public List<Goods> goods() {
     return derived.goods();
+  }
+
+  /**
+   * What is cut from one of the cloths, to be laid on it so that little is left over. How much to
+   * buy before the wash follows from the plan, {@code lay(...).plan(1, 100).toBuy(...)}.
+   *
+   * @param cloth the part that the cloth plays in the pattern, such as "body"
+   * @param goods the cloth as it is laid: how wide, folded how
+   * @return the pieces and strips on the cloth
+   * @throws DraftingException as {@link #strips} does
+   */
+  public Lay lay(String cloth, Cloth goods) {
+    return DraftLay.of(goods, cloth, derived.plan().cutPlan().clothPieces(), strips());
+  }
+
+  /**
+   * What is cut from one of the cloths, on its fabric's width with both selvages folded to the
+   * middle, so that front and back lie beside each other.
+   *
+   * @param cloth the part that the cloth plays in the pattern
+   * @return the pieces and strips on the cloth
+   * @throws DraftingException as {@link #strips} does
+   */
+  public Lay lay(String cloth) {
+    return lay(cloth, DraftLay.cloth(fabric(cloth)).foldedToTheMiddle());
   }
 
   /**

@@ -14,6 +14,7 @@ public final class Tables {
           new BandsTable(),
           new DraftTable(),
           new ExportTable(),
+          new LayTable(),
           new FuzzTable());
 
   private Tables() {}

@@ -1,0 +1,147 @@
+package dev.drafting.core.lay;
+
+import dev.drafting.core.geometry.Box;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.measure.LengthUnit;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * One piece in its place on the cloth.
+ *
+ * @since 0.1
+ */
+public final class LaidPiece implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String name;
+  private final Curve cutLine;
+  private final int layers;
+  private final boolean onFold;
+  private final boolean turned;
+
+  LaidPiece(String name, Curve cutLine, int layers, boolean onFold, boolean turned) {
+    this.name = name;
+    this.cutLine = cutLine;
+    this.layers = layers;
+    this.onFold = onFold;
+    this.turned = turned;
+  }
+
+  /**
+   * Which piece or strip it is.
+   *
+   * @return its name
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * Where it is cut.
+   *
+   * @return a closed curve on the plan, x along the cloth and y across it
+   */
+  public Curve cutLine() {
+    return cutLine;
+  }
+
+  /**
+   * Through how many layers it is cut.
+   *
+   * @return 1 or 2
+   */
+  public int layers() {
+    return layers;
+  }
+
+  /**
+   * Whether it lies on the fold of the cloth.
+   *
+   * @return true if its own fold does
+   */
+  public boolean isOnFold() {
+    return onFold;
+  }
+
+  /**
+   * Whether its head points away from the cut end.
+   *
+   * @return false if its head points to the cut end
+   */
+  public boolean isTurned() {
+    return turned;
+  }
+
+  private Box box() {
+    return cutLine.bounds();
+  }
+
+  /**
+   * How far it begins from the cut end.
+   *
+   * @return along the cloth
+   */
+  public Length fromEnd() {
+    return Length.mm(box().minX());
+  }
+
+  /**
+   * How far it begins from the fold, or from the selvage of cloth that is not folded.
+   *
+   * @return across the cloth
+   */
+  public Length fromSide() {
+    return Length.mm(box().minY());
+  }
+
+  /**
+   * How much of the length of the cloth it takes up.
+   *
+   * @return along the cloth
+   */
+  public Length along() {
+    return box().width();
+  }
+
+  /**
+   * How much of the width of the cloth it takes up.
+   *
+   * @return across the cloth
+   */
+  public Length across() {
+    return box().height();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof LaidPiece that
+        && that.name.equals(name)
+        && that.cutLine.equals(cutLine)
+        && that.layers == layers
+        && that.onFold == onFold
+        && that.turned == turned;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, cutLine, layers, onFold, turned);
+  }
+
+  @Override
+  public String toString() {
+    return name
+        + ": "
+        + fromEnd().text(LengthUnit.CM)
+        + " from the cut end, "
+        + (onFold ? "on the fold" : fromSide().text(LengthUnit.CM) + " from the side")
+        + ", "
+        + along().text(LengthUnit.CM)
+        + " long, "
+        + across().text(LengthUnit.CM)
+        + " wide"
+        + (layers == 2 && !onFold ? ", through both layers" : "")
+        + (turned ? ", turned" : "");
+  }
+}

@@ -1,0 +1,184 @@
+package dev.drafting.core.lay;
+
+import dev.drafting.core.cut.CutPiece;
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Length;
+import java.io.Serializable;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Predicate;
+
+/**
+ * Pieces and strips to be laid on a cloth in the least length. Pieces of several sizes or garments
+ * may lie together.
+ *
+ * <pre>{@code
+ * Piece pocket = Piece.of("pocket", List.of(Edge.of("hem", Curve.line(new Point(0, 0), new Point(120, 0))), Edge.of("side", Curve.line(new Point(120, 0), new Point(120, 150))), Edge.of("top", Curve.line(new Point(120, 150), new Point(0, 150))), Edge.of("other side", Curve.line(new Point(0, 150), new Point(0, 0))))).withCutting(Cutting.pairs(2));
+ * Lay lay = Lay.on(Cloth.of(Length.cm(50))).with(CutPlan.of(Pattern.of("pockets", List.of(pocket), List.of())).pieces());
+ * LayPlan plan = lay.plan(1, 20);
+ * plan.pieces().size();  // => 4
+ * plan.length().compareTo(Length.cm(35)) < 0;  // => true
+ * }</pre>
+ *
+ * @since 0.1
+ */
+public final class Lay implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Cloth cloth;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<CutPiece> pieces;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<StripSize> strips;
+
+  /** A strip to be cut. */
+  private record StripSize(String name, Length length, Length width, boolean along)
+      implements Serializable {}
+
+  private Lay(Cloth cloth, List<CutPiece> pieces, List<StripSize> strips) {
+    this.cloth = cloth;
+    this.pieces = List.copyOf(pieces);
+    this.strips = List.copyOf(strips);
+  }
+
+  /**
+   * Nothing on the cloth yet.
+   *
+   * @param cloth what is cut from
+   * @return an empty lay
+   */
+  public static Lay on(Cloth cloth) {
+    return new Lay(Objects.requireNonNull(cloth, "cloth"), List.of(), List.of());
+  }
+
+  /**
+   * More pieces, each as often as it is cut.
+   *
+   * @param more the pieces
+   * @return the lay
+   */
+  public Lay with(List<CutPiece> more) {
+    List<CutPiece> all = new ArrayList<>(pieces);
+    all.addAll(more);
+    return new Lay(cloth, all, strips);
+  }
+
+  /**
+   * One strip more. It lies across the cloth, where knits stretch most; two of one name and size
+   * are cut at once from doubled cloth; one that is longer than the cloth is wide is pieced.
+   *
+   * @param name what it is for
+   * @param length how long it is cut
+   * @param width how wide it is cut
+   * @return the lay
+   * @throws DraftingException if length or width is not above zero
+   */
+  public Lay withStrip(String name, Length length, Length width) {
+    return with(new StripSize(name, length, width, false));
+  }
+
+  /**
+   * One strip more, along the selvage, from one layer.
+   *
+   * @param name what it is for
+   * @param length how long it is cut
+   * @param width how wide it is cut
+   * @return the lay
+   * @throws DraftingException if length or width is not above zero
+   */
+  public Lay withStripAlong(String name, Length length, Length width) {
+    return with(new StripSize(name, length, width, true));
+  }
+
+  private Lay with(StripSize strip) {
+    if (!strip.length().isPositive() || !strip.width().isPositive()) {
+      throw DraftingException.of("a strip has no size")
+          .at(strip.name())
+          .value(strip.length() + " x " + strip.width())
+          .accepted("more than 0 mm");
+    }
+    List<StripSize> all = new ArrayList<>(strips);
+    all.add(strip);
+    return new Lay(cloth, pieces, all);
+  }
+
+  /**
+   * The cloth that is cut from.
+   *
+   * @return the cloth
+   */
+  public Cloth cloth() {
+    return cloth;
+  }
+
+  /**
+   * Lays everything, the same way every time.
+   *
+   * @param seed which of many equally good beginnings
+   * @param rounds how long to search for a shorter lay; 0 for the first one found, 100 for a good
+   *     one
+   * @return a plan without overlaps
+   * @throws DraftingException if there is nothing to lay, or a piece is wider than the cloth
+   */
+  public LayPlan plan(long seed, int rounds) {
+    int[] done = {0};
+    return LayPlanner.of(this)
+        .plan(seed, () -> rounds == 0 ? 1 : Math.min(1, (double) done[0]++ / rounds), length -> {});
+  }
+
+  /**
+   * Lays everything and searches for some time for a shorter lay.
+   *
+   * @param seed which of many equally good beginnings
+   * @param time how long to search
+   * @param goOn is told the length of every shorter lay, and says whether to search on
+   * @return a plan without overlaps
+   * @throws DraftingException as {@link #plan(long, int)} does
+   */
+  public LayPlan plan(long seed, Duration time, Predicate<Length> goOn) {
+    TimeBudget budget = new TimeBudget(time);
+    return LayPlanner.of(this).plan(seed, budget::spent, length -> budget.tell(goOn, length));
+  }
+
+  LayParts parts() {
+    LayParts parts = new LayParts(cloth);
+    for (CutPiece piece : pieces) {
+      parts.add(piece, piece.name());
+    }
+    Map<StripSize, Integer> alike = new LinkedHashMap<>();
+    for (StripSize strip : strips) {
+      if (strip.along()) {
+        parts.addStripAlong(strip.name(), strip.length(), strip.width());
+      } else {
+        alike.merge(strip, 1, Integer::sum);
+      }
+    }
+    alike.forEach(
+        (strip, times) -> parts.addStrips(strip.name(), strip.length(), strip.width(), times));
+    return parts;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Lay that
+        && that.cloth.equals(cloth)
+        && that.pieces.equals(pieces)
+        && that.strips.equals(strips);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(cloth, pieces, strips);
+  }
+
+  @Override
+  public String toString() {
+    return pieces.size() + " pieces and " + strips.size() + " strips on cloth " + cloth;
+  }
+}

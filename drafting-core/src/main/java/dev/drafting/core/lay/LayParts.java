@@ -1,0 +1,201 @@
+package dev.drafting.core.lay;
+
+import dev.drafting.core.cut.CutPiece;
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Segment;
+import dev.drafting.core.geometry.Transform;
+import dev.drafting.core.measure.Angle;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.measure.LengthUnit;
+import dev.drafting.core.pattern.Cutting;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What has to be laid on a cloth, as often as it is laid there, and what is to be said about it.
+ */
+final class LayParts {
+  private static final Length FOLD_GAP = Length.mm(0.001);
+  private static final Length JOIN = Length.mm(7);
+
+  private final Cloth cloth;
+  private final List<LayPart> parts = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
+
+  LayParts(Cloth cloth) {
+    this.cloth = cloth;
+  }
+
+  List<LayPart> parts() {
+    return parts;
+  }
+
+  List<String> notes() {
+    return notes;
+  }
+
+  /** Whether some of the cloth lies double with a fold at y = 0. */
+  private boolean hasFold() {
+    return cloth.fold() == Cloth.Fold.LENGTHWISE
+        || cloth.fold() == Cloth.Fold.PARTLY
+        || cloth.fold() == Cloth.Fold.TO_THE_MIDDLE
+        || cloth.fold() == Cloth.Fold.TUBULAR;
+  }
+
+  private boolean isDouble() {
+    return cloth.fold() != Cloth.Fold.SINGLE;
+  }
+
+  void add(CutPiece piece, String name) {
+    Cutting cutting = piece.piece().cutting();
+    Transform laid = Transform.rotation(new Point(0, 0), Angle.degrees(180).minus(piece.grain()));
+    switch (cutting.kind()) {
+      case ON_FOLD -> {
+        boolean upright = Math.abs(piece.grain().toDegrees() - 90) < 1e-9;
+        if (hasFold() && upright) {
+          repeat(cutting.times(), new LayPart(name, piece.cutLine().map(laid), true, 2, false));
+        } else {
+          Curve whole = opened(piece.cutLine()).map(laid);
+          repeat(cutting.times(), new LayPart(name, whole, false, 1, false));
+        }
+      }
+      case PAIRS -> {
+        Curve drawn = piece.cutLine().map(laid);
+        if (isDouble()) {
+          repeat(cutting.times(), new LayPart(name, drawn, false, 2, false));
+        } else {
+          Curve mirrored = piece.cutLine().mirrored().map(mirroredGrain(piece.grain()));
+          repeat(cutting.times(), new LayPart(name, drawn, false, 1, false));
+          repeat(cutting.times(), new LayPart(name + ", mirrored", mirrored, false, 1, false));
+        }
+      }
+      case SINGLE -> {
+        repeat(cutting.times(), new LayPart(name, piece.cutLine().map(laid), false, 1, false));
+        if (isDouble() && cloth.fold() != Cloth.Fold.PARTLY && !notes.contains(oneLayer(name))) {
+          notes.add(oneLayer(name));
+        }
+      }
+    }
+  }
+
+  private static String oneLayer(String name) {
+    return name + " is cut from one of the layers alone";
+  }
+
+  /** The mirror image has its grain mirrored too. */
+  private static Transform mirroredGrain(Angle grain) {
+    return Transform.rotation(new Point(0, 0), grain);
+  }
+
+  private void repeat(int times, LayPart part) {
+    for (int i = 0; i < times; i++) {
+      parts.add(part);
+    }
+  }
+
+  /** A half with its mirror image; the fold is no part of its outline. */
+  private static Curve opened(Curve half) {
+    List<Segment> free = new ArrayList<>();
+    List<Segment> segments = half.segments();
+    int n = segments.size();
+    int first = 0;
+    for (int i = 0; i < n; i++) {
+      if (isOnFold(segments.get(i)) && !isOnFold(segments.get((i + 1) % n))) {
+        first = i + 1;
+      }
+    }
+    for (int i = 0; i < n; i++) {
+      Segment segment = segments.get((first + i) % n);
+      if (!isOnFold(segment)) {
+        free.add(segment);
+      }
+    }
+    Curve drawn = Curve.of(free);
+    return drawn.then(drawn.mirrored().reversed());
+  }
+
+  private static boolean isOnFold(Segment segment) {
+    double gap = FOLD_GAP.toMm();
+    return Math.abs(segment.start().x()) < gap
+        && Math.abs(segment.end().x()) < gap
+        && Math.abs(segment.pointAt(0.5).x()) < gap;
+  }
+
+  /** A strip along the selvage. */
+  void addStripAlong(String name, Length length, Length width) {
+    parts.add(new LayPart(name, rectangle(length, width), false, 1, true));
+  }
+
+  private static Curve rectangle(Length along, Length across) {
+    double w = along.toMm();
+    double h = across.toMm();
+    return Curve.polyline(
+        new Point(0, 0), new Point(w, 0), new Point(w, h), new Point(0, h), new Point(0, 0));
+  }
+
+  /**
+   * Strips lie across the cloth, where it stretches most. On doubled cloth two that are alike are
+   * cut at once; one that is wider than the table lies on the fold; one too long is pieced.
+   */
+  void addStrips(String name, Length length, Length width, int times) {
+    Length table = cloth.tableWidth();
+    boolean doubled = cloth.fold() == Cloth.Fold.LENGTHWISE || cloth.fold() == Cloth.Fold.TUBULAR;
+    Length room = doubled ? table.times(2) : single();
+    int count = 1;
+    while (share(length, count).compareTo(room) > 0) {
+      count++;
+      if (room.compareTo(JOIN.times(4)) <= 0) {
+        throw DraftingException.of("the cloth is too narrow for a strip")
+            .at(name)
+            .value(room.text(LengthUnit.MM))
+            .accepted("more than " + JOIN.times(4).text(LengthUnit.MM));
+      }
+    }
+    Length each = share(length, count);
+    if (count > 1) {
+      notes.add(
+          name
+              + " is pieced from "
+              + count
+              + " parts of "
+              + each.text(LengthUnit.CM)
+              + ", "
+              + JOIN.text(LengthUnit.MM)
+              + " sewn in at each join");
+    }
+    addStripParts(name, each, width, count * times, doubled);
+    boolean alone =
+        doubled ? count * times % 2 == 1 && fits(each) : cloth.fold() != Cloth.Fold.PARTLY;
+    if (isDouble() && alone && !notes.contains(oneLayer(name))) {
+      notes.add(oneLayer(name));
+    }
+  }
+
+  private void addStripParts(String name, Length each, Length width, int parts, boolean doubled) {
+    if (!doubled) {
+      repeat(parts, new LayPart(name, rectangle(width, each), false, 1, true));
+    } else if (!fits(each)) {
+      repeat(parts, new LayPart(name, rectangle(width, each.dividedBy(2)), true, 2, true));
+    } else {
+      repeat(parts / 2, new LayPart(name, rectangle(width, each), false, 2, true));
+      repeat(parts % 2, new LayPart(name, rectangle(width, each), false, 1, true));
+    }
+  }
+
+  private boolean fits(Length strip) {
+    return strip.compareTo(cloth.tableWidth()) <= 0;
+  }
+
+  /** How wide the cloth lies in one layer. */
+  private Length single() {
+    return cloth.fold() == Cloth.Fold.PARTLY
+        ? cloth.tableWidth().minus(cloth.turnedOver())
+        : cloth.tableWidth();
+  }
+
+  private static Length share(Length length, int count) {
+    return length.plus(JOIN.times(2.0 * (count - 1))).dividedBy(count);
+  }
+}

@@ -1,0 +1,69 @@
+package dev.drafting.core.lay;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A shape turned by one of the angles that it may have, about its own origin. */
+final class TurnedShape {
+  final double[] xy;
+  final List<double[]> parts;
+  final double minX;
+  final double minY;
+  final double maxX;
+  final double maxY;
+  final double area;
+
+  private TurnedShape(double[] xy, List<double[]> parts) {
+    this.xy = xy;
+    this.parts = parts;
+    double lowX = Double.POSITIVE_INFINITY;
+    double lowY = Double.POSITIVE_INFINITY;
+    double highX = Double.NEGATIVE_INFINITY;
+    double highY = Double.NEGATIVE_INFINITY;
+    double twice = 0;
+    int n = xy.length / 2;
+    for (int i = 0; i < n; i++) {
+      double x = xy[2 * i];
+      double y = xy[2 * i + 1];
+      int j = (i + 1) % n;
+      lowX = Math.min(lowX, x);
+      lowY = Math.min(lowY, y);
+      highX = Math.max(highX, x);
+      highY = Math.max(highY, y);
+      twice += x * xy[2 * j + 1] - xy[2 * j] * y;
+    }
+    minX = lowX;
+    minY = lowY;
+    maxX = highX;
+    maxY = highY;
+    area = Math.abs(twice) / 2;
+  }
+
+  /** The shape itself; counter-clockwise, x and y in turn. */
+  static TurnedShape of(double[] xy) {
+    return new TurnedShape(xy, ConvexParts.of(xy));
+  }
+
+  TurnedShape turned(double degrees) {
+    double cos = Math.cos(Math.toRadians(degrees));
+    double sin = Math.sin(Math.toRadians(degrees));
+    if (degrees % 90 == 0) {
+      cos = Math.rint(cos);
+      sin = Math.rint(sin);
+    }
+    List<double[]> turned = new ArrayList<>();
+    for (double[] part : parts) {
+      turned.add(turned(part, cos, sin));
+    }
+    return new TurnedShape(turned(xy, cos, sin), turned);
+  }
+
+  private static double[] turned(double[] xy, double cos, double sin) {
+    double[] turned = new double[xy.length];
+    for (int i = 0; i < xy.length; i += 2) {
+      turned[i] = cos * xy[i] - sin * xy[i + 1];
+      turned[i + 1] = sin * xy[i] + cos * xy[i + 1];
+    }
+    return turned;
+  }
+}

@@ -1,0 +1,78 @@
+package dev.drafting.core.lay;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+
+/** Whether and how deep shapes lie in each other, against areas of JTS. */
+class ClashTest {
+  private static final GeometryFactory JTS = new GeometryFactory();
+
+  @Test
+  void aSquareLeavesASquareByTheShortestWay() {
+    TurnedShape square = TurnedShape.of(new double[] {0, 0, 10, 0, 10, 10, 0, 10});
+    Clash clash = new Clash(square, square, 0);
+    assertEquals(4, clash.depth(6, 3, Double.POSITIVE_INFINITY), 1e-12);
+    assertEquals(0, clash.depth(10, 3, Double.POSITIVE_INFINITY));
+    assertEquals(0, clash.depth(-10, -10, Double.POSITIVE_INFINITY));
+  }
+
+  @Test
+  void anLHasTwoConvexParts() {
+    List<double[]> parts =
+        ConvexParts.of(new double[] {0, 0, 20, 0, 20, 10, 10, 10, 10, 20, 0, 20});
+    assertEquals(2, parts.size());
+  }
+
+  private static double[] star(Random random, int corners) {
+    double[] xy = new double[2 * corners];
+    for (int i = 0; i < corners; i++) {
+      double angle = 2 * Math.PI * i / corners;
+      double radius = 3 + 7 * random.nextDouble();
+      xy[2 * i] = radius * Math.cos(angle);
+      xy[2 * i + 1] = radius * Math.sin(angle);
+    }
+    return xy;
+  }
+
+  private static Polygon polygon(double[] xy, double dx, double dy) {
+    int n = xy.length / 2;
+    Coordinate[] ring = new Coordinate[n + 1];
+    for (int i = 0; i < n; i++) {
+      ring[i] = new Coordinate(xy[2 * i] + dx, xy[2 * i + 1] + dy);
+    }
+    ring[n] = ring[0].copy();
+    return JTS.createPolygon(ring);
+  }
+
+  @Property(tries = 300)
+  void shapesClashExactlyWhereTheyOverlap(@ForAll long seed) {
+    Random random = new Random(seed);
+    double[] one = star(random, 3 + random.nextInt(10));
+    double[] other = star(random, 3 + random.nextInt(10));
+    Clash clash = new Clash(TurnedShape.of(one), TurnedShape.of(other), 1e-9);
+    for (int i = 0; i < 20; i++) {
+      double dx = 30 * random.nextDouble() - 15;
+      double dy = 30 * random.nextDouble() - 15;
+      double area = polygon(one, 0, 0).intersection(polygon(other, dx, dy)).getArea();
+      double depth = clash.depth(dx, dy, Double.POSITIVE_INFINITY);
+      assertTrue((area < 1e-7) == (depth == 0) || area < 1e-6, area + " and " + depth);
+    }
+  }
+
+  @Property(tries = 100)
+  void partsCoverTheirShape(@ForAll long seed) {
+    double[] star = star(new Random(seed), 12);
+    TurnedShape shape = TurnedShape.of(star).turned(90);
+    double sum = shape.parts.stream().mapToDouble(part -> polygon(part, 0, 0).getArea()).sum();
+    assertEquals(shape.area, sum, 1e-9 * sum);
+  }
+}

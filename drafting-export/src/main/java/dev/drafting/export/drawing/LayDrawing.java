@@ -1,0 +1,155 @@
+package dev.drafting.export.drawing;
+
+import dev.drafting.core.geometry.Box;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Transform;
+import dev.drafting.core.lay.Cloth;
+import dev.drafting.core.lay.LaidPiece;
+import dev.drafting.core.lay.LayPlan;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.measure.LengthUnit;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A lay plan as it lies on the table at a fifth of its size, the cut end at the left: the cloth
+ * with its folds and selvages named, every piece with its name, and a mark every ten centimetres
+ * along the edges.
+ *
+ * @since 0.1
+ */
+public final class LayDrawing {
+  private static final double LETTERS = 4;
+  private static final double SMALL = 3;
+  private static final double MARK = 2.5;
+  private static final double STEP = 100;
+  private static final Transform SMALLER = Transform.scaling(0.2);
+
+  private LayDrawing() {}
+
+  /**
+   * Draws a plan.
+   *
+   * @param title what is cut, such as the name of the garment
+   * @param plan where everything lies
+   * @return a group for the cloth and one for each piece
+   */
+  public static Drawing of(String title, LayPlan plan) {
+    List<Group> groups = new ArrayList<>();
+    groups.add(cloth(plan));
+    for (LaidPiece piece : plan.pieces()) {
+      groups.add(piece(piece));
+    }
+    return Drawing.of(title + ", lay plan", groups);
+  }
+
+  private static Group cloth(LayPlan plan) {
+    Cloth cloth = plan.cloth();
+    boolean crosswise = cloth.fold() == Cloth.Fold.CROSSWISE;
+    double length = plan.length().toMm() * SMALLER.scale() / (crosswise ? 2 : 1);
+    double width = cloth.tableWidth().toMm() * SMALLER.scale();
+    List<Element> elements = new ArrayList<>();
+    boolean foldBelow =
+        cloth.fold() == Cloth.Fold.LENGTHWISE
+            || cloth.fold() == Cloth.Fold.PARTLY
+            || hasTwoFolds(cloth);
+    line(elements, foldBelow, "lower edge", 0, 0, length, 0);
+    line(elements, hasTwoFolds(cloth), "upper edge", 0, width, length, width);
+    line(elements, false, "cut end", 0, 0, 0, width);
+    line(elements, crosswise, "end of the lay", length, 0, length, width);
+    if (cloth.fold() == Cloth.Fold.PARTLY) {
+      double over = cloth.turnedOver().toMm() * SMALLER.scale();
+      line(elements, false, "edge of the upper layer", 0, over, length, over);
+    }
+    if (cloth.fold() == Cloth.Fold.TO_THE_MIDDLE) {
+      line(elements, false, "selvages", 0, width / 2, length, width / 2);
+    }
+    marks(elements, length, width);
+    for (Cloth.Flaw flaw : cloth.flaws()) {
+      elements.add(new Stroke(StrokeStyle.FINDING, "flaw", outline(flaw).map(SMALLER)));
+    }
+    String below = foldBelow ? "FOLD" : "SELVAGE";
+    String above = hasTwoFolds(cloth) ? "FOLD" : "SELVAGE";
+    double under = -MARK - 2.2 * LETTERS;
+    elements.add(Label.of(below, new Point(0, under), Length.mm(LETTERS)));
+    elements.add(Label.of(above, new Point(0, width + LETTERS / 2), Length.mm(LETTERS)));
+    double y = under - 2 * LETTERS;
+    for (String words : words(plan)) {
+      elements.add(Label.of(words, new Point(0, y), Length.mm(SMALL)));
+      y -= 1.6 * SMALL;
+    }
+    return new Group("cloth", elements);
+  }
+
+  private static boolean hasTwoFolds(Cloth cloth) {
+    return cloth.fold() == Cloth.Fold.TUBULAR || cloth.fold() == Cloth.Fold.TO_THE_MIDDLE;
+  }
+
+  private static List<String> words(LayPlan plan) {
+    List<String> words = new ArrayList<>();
+    words.add("Cloth " + plan.cloth());
+    words.add(
+        plan.length().text(LengthUnit.CM)
+            + " long, "
+            + Math.round(100 * plan.use())
+            + " % of it used; drawn 1 : 5, a mark every 10 cm");
+    words.addAll(plan.notes());
+    return words;
+  }
+
+  private static void line(
+      List<Element> elements,
+      boolean fold,
+      String name,
+      double x,
+      double y,
+      double toX,
+      double toY) {
+    StrokeStyle style = fold ? StrokeStyle.FOLD : StrokeStyle.FRAME;
+    elements.add(new Stroke(style, name, Curve.line(new Point(x, y), new Point(toX, toY))));
+  }
+
+  private static void marks(List<Element> elements, double length, double width) {
+    double step = STEP * SMALLER.scale();
+    for (int i = 1; i * step <= length; i++) {
+      double x = i * step;
+      line(elements, false, "mark", x, 0, x, -MARK);
+      if (i % 5 == 0) {
+        elements.add(
+            Label.of(i * 10 + " cm", new Point(x, -MARK - SMALL * 1.2), Length.mm(SMALL))
+                .withAnchor(Anchor.MIDDLE));
+      }
+    }
+    for (int i = 1; i * step <= width; i++) {
+      line(elements, false, "mark", 0, i * step, -MARK, i * step);
+    }
+  }
+
+  private static Curve outline(Cloth.Flaw flaw) {
+    double x = flaw.fromEnd().toMm();
+    double y = flaw.fromSide().toMm();
+    double w = flaw.along().toMm();
+    double h = flaw.across().toMm();
+    return Curve.polyline(
+        new Point(x, y),
+        new Point(x + w, y),
+        new Point(x + w, y + h),
+        new Point(x, y + h),
+        new Point(x, y));
+  }
+
+  private static Group piece(LaidPiece piece) {
+    Curve cutLine = piece.cutLine().map(SMALLER);
+    Box box = cutLine.bounds();
+    double room = Math.min(box.width().toMm() / (0.62 * piece.name().length()), SMALL * 1.5);
+    Point middle =
+        new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2 - room / 2);
+    List<Element> elements = new ArrayList<>();
+    elements.add(new Stroke(StrokeStyle.CUT_LINE, "cut", cutLine));
+    if (room >= SMALL / 3) {
+      elements.add(Label.of(piece.name(), middle, Length.mm(room)).withAnchor(Anchor.MIDDLE));
+    }
+    return new Group(piece.name(), elements);
+  }
+}
