@@ -18,17 +18,21 @@ class DependenciesTest {
 
   /** What each package of core may know of the others. */
   private static final Map<String, List<String>> CORE_PACKAGES =
-      Map.of(
-          "finding", List.of(),
-          "measure", List.of("finding"),
-          "geometry", List.of("finding", "measure"),
-          "offset", List.of("finding", "measure", "geometry"),
-          "pattern", List.of("finding", "measure", "geometry", "offset"),
-          "assembly", List.of("finding", "measure", "geometry", "offset", "pattern"),
-          "cut", List.of("finding", "measure", "geometry", "offset", "pattern", "assembly"),
-          "trace", List.of("finding", "measure", "geometry", "offset", "pattern"),
-          "alter", List.of("finding", "measure", "geometry", "offset", "pattern"),
-          "lay", List.of("finding", "measure", "geometry", "offset", "pattern", "cut"));
+      Map.ofEntries(
+          Map.entry("finding", List.of()),
+          Map.entry("measure", List.of("finding")),
+          Map.entry("geometry", List.of("finding", "measure")),
+          Map.entry("offset", List.of("finding", "measure", "geometry")),
+          Map.entry("pattern", List.of("finding", "measure", "geometry", "offset")),
+          Map.entry("assembly", List.of("finding", "measure", "geometry", "offset", "pattern")),
+          Map.entry(
+              "cut", List.of("finding", "measure", "geometry", "offset", "pattern", "assembly")),
+          Map.entry("trace", List.of("finding", "measure", "geometry", "offset", "pattern")),
+          Map.entry("alter", List.of("finding", "measure", "geometry", "offset", "pattern")),
+          Map.entry("lay", List.of("finding", "measure", "geometry", "offset", "pattern", "cut")),
+          Map.entry(
+              "template",
+              List.of("finding", "measure", "geometry", "offset", "pattern", "assembly")));
 
   @Test
   void noCircleRunsBetweenPackages() {

@@ -419,15 +419,16 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * What is cut from one of the cloths, on its fabric's width with both selvages folded to the
-   * middle, so that front and back lie beside each other.
+   * What is cut from one of the cloths, on its fabric's width: both selvages folded to the middle
+   * if the pieces on the fold can lie beside each other, lengthwise if they are wider, else open.
    *
    * @param cloth the part that the cloth plays in the pattern
    * @return the pieces and strips on the cloth
    * @throws DraftingException as {@link #strips} does
    */
   public Lay lay(String cloth) {
-    return lay(cloth, DraftLay.cloth(fabric(cloth)).foldedToTheMiddle());
+    List<CutPiece> pieces = derived.plan().cutPlan().clothPieces();
+    return lay(cloth, DraftLay.cloth(fabric(cloth), cloth, pieces));
   }
 
   /**

@@ -14,10 +14,28 @@ final class DraftLay {
   /** Open-width jersey is 150 to 160 cm (common practice). */
   private static final Length USUAL_WIDTH = Length.cm(150);
 
+  /** What shapes are grown by, so that none is cut into, and a little more. */
+  private static final double ROOM_MM = 4;
+
   private DraftLay() {}
 
-  static Cloth cloth(Fabric fabric) {
-    return Cloth.of(fabric.widthToCut().orElse(USUAL_WIDTH));
+  /**
+   * The fabric's width, folded so that the pieces on the fold find room: both selvages to the
+   * middle if they can lie beside each other, lengthwise if they are wider, else not at all.
+   */
+  static Cloth cloth(Fabric fabric, String cloth, List<CutPiece> pieces) {
+    Cloth open = Cloth.of(fabric.widthToCut().orElse(USUAL_WIDTH));
+    double widest =
+        pieces.stream()
+            .filter(cut -> cut.piece().cloth().equals(cloth) && cut.piece().isOnFold())
+            .mapToDouble(cut -> cut.cutLine().bounds().width().toMm())
+            .max()
+            .orElse(0);
+    double width = open.usableWidth().toMm() - ROOM_MM;
+    if (4 * widest <= width) {
+      return open.foldedToTheMiddle();
+    }
+    return 2 * widest <= width ? open.foldedLengthwise() : open;
   }
 
   static Lay of(Cloth goods, String cloth, List<CutPiece> pieces, List<Strip> strips) {

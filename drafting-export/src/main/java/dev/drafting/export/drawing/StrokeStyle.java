@@ -34,7 +34,7 @@ public enum StrokeStyle {
   /** A line to be marked on the cloth, not cut. */
   MARKING("mark on the cloth, do not cut", 0.35),
   /** The finished edge after a change; only in the pictures of changes. */
-  FINISHED_EDGE("the finished edge now", 0.5),
+  FINISHED_EDGE("the finished edge", 0.5),
   /** The finished edge as it was before a change. */
   BEFORE("the finished edge before", 0.25, 8, 6),
   /** The edge at which a step of the work is done; only in the pictures of steps. */

@@ -1,0 +1,83 @@
+package dev.drafting.core.template;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.pattern.Pattern;
+import java.io.Serializable;
+import java.util.List;
+
+/**
+ * A garment that is drawn from a few dimensions of the finished garment, lying flat or all round. A
+ * template of one's own implements this interface; what is built in is used in the same way.
+ *
+ * <p>{@link #draw} is a pure function: the same dimensions give the same pattern. It is called with
+ * dimensions that are within their bounds; {@link #pattern} sees to that.
+ *
+ * @since 0.1
+ */
+public interface GarmentTemplate extends Serializable {
+
+  /**
+   * The name of the template, the same in all versions.
+   *
+   * @return words such as {@code "sleeveless-top"}
+   */
+  String id();
+
+  /**
+   * What garment it is, in a sentence.
+   *
+   * @return a sentence without a full stop
+   */
+  String about();
+
+  /**
+   * The dimensions that it takes.
+   *
+   * @return one or more, each with a name of its own
+   */
+  List<Dimension> dimensions();
+
+  /**
+   * What can be chosen beside the dimensions, the usual option first.
+   *
+   * @return none unless the template has choices
+   */
+  default List<Choice> choices() {
+    return List.of();
+  }
+
+  /**
+   * Draws the garment.
+   *
+   * @param given every dimension and choice, each within its bounds
+   * @return the pattern
+   * @throws DraftingException if these dimensions do not go together; it names one of them
+   */
+  Pattern draw(Dimensions given);
+
+  /**
+   * Draws the garment from dimensions that are looked at first.
+   *
+   * @param given dimensions and choices; what is missing is taken as usual
+   * @return the pattern
+   * @throws DraftingException if a dimension is unknown or out of bounds, or they do not go
+   *     together
+   */
+  default Pattern pattern(Dimensions given) {
+    try {
+      return draw(given.completed(this));
+    } catch (DraftingException e) {
+      throw e.at(id());
+    }
+  }
+
+  /**
+   * Draws the garment as usual.
+   *
+   * @return the pattern of the usual dimensions
+   * @throws DraftingException never, for a template that keeps its contract
+   */
+  default Pattern pattern() {
+    return pattern(Dimensions.of());
+  }
+}

@@ -1,0 +1,183 @@
+package dev.drafting.core.template;
+
+import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.finding.Finding;
+import dev.drafting.core.finding.Severity;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Seam;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What every template has to keep, tried on dimensions from all over its bounds: outlines that do
+ * not cross themselves, seams that match to 0.01 mm less their ease, nothing amiss where the pieces
+ * are joined, wider pieces for more girth, larger ones for more of everything, the same pattern for
+ * the same dimensions, and refusals that name what is out of bounds.
+ *
+ * @since 0.1
+ */
+public final class TemplateContract {
+  private static final double MATCHED_MM = 0.01;
+  private static final double TOUCHING_MM = 1e-6;
+  private static final int MOST_TOLD = 20;
+
+  private final GarmentTemplate template;
+  private final List<String> violations = new ArrayList<>();
+
+  private TemplateContract(GarmentTemplate template) {
+    this.template = template;
+  }
+
+  /**
+   * Tries a template out.
+   *
+   * @param template the template
+   * @param seed which dimensions are tried
+   * @param tries how many sets of them; every dimension takes as many different values
+   * @return what it does not keep, in sentences; empty if it keeps everything
+   */
+  public static List<String> check(GarmentTemplate template, long seed, int tries) {
+    TemplateContract contract = new TemplateContract(template);
+    contract.usual();
+    contract.outside();
+    for (Dimensions given : contract.sample(seed, tries)) {
+      contract.inside(given);
+    }
+    return contract.violations.stream().limit(MOST_TOLD).toList();
+  }
+
+  private void tell(Dimensions given, String what) {
+    violations.add(what + " (" + given + ")");
+  }
+
+  private void usual() {
+    if (template.id().isBlank() || template.dimensions().isEmpty()) {
+      violations.add("it has no id or no dimensions");
+    }
+    Dimensions usual = Dimensions.of();
+    Pattern pattern = pattern(usual);
+    if (pattern == null) {
+      return;
+    }
+    for (Dimension dimension : template.dimensions()) {
+      if (dimension.girth()) {
+        Length more = dimension.usual().times(1.02).min(dimension.most());
+        Pattern wider = pattern(usual.with(dimension.name(), more));
+        if (wider != null
+            && more.compareTo(dimension.usual()) > 0
+            && !(width(wider) > width(pattern))) {
+          tell(usual, "more " + dimension.name() + " does not make the pieces wider");
+        }
+      }
+    }
+  }
+
+  private void outside() {
+    for (Dimension dimension : template.dimensions()) {
+      for (Length outside :
+          List.of(dimension.least().minus(Length.mm(1)), dimension.most().plus(Length.mm(1)))) {
+        Dimensions given = Dimensions.of().with(dimension.name(), outside);
+        try {
+          Pattern pattern = template.pattern(given);
+          tell(given, "it draws " + pattern.name() + " beyond the bounds of " + dimension.name());
+        } catch (DraftingException e) {
+          if (!e.where().contains(dimension.name())) {
+            tell(given, "the refusal does not name " + dimension.name());
+          }
+        }
+      }
+    }
+  }
+
+  private void inside(Dimensions given) {
+    Pattern pattern = pattern(given);
+    if (pattern == null) {
+      return;
+    }
+    if (!pattern.equals(template.pattern(given))) {
+      tell(given, "it draws another pattern the second time");
+    }
+    for (Piece piece : pattern.pieces()) {
+      boolean crosses =
+          piece.outline().selfCrossings().stream()
+              .anyMatch(
+                  crossing ->
+                      crossing.point().distanceTo(piece.outline().start()).toMm() > TOUCHING_MM);
+      if (crosses) {
+        tell(given, "the outline of " + piece.name() + " crosses itself");
+      }
+    }
+    for (Seam seam : pattern.seams()) {
+      double off =
+          length(pattern, seam.first()) - length(pattern, seam.second()) - seam.ease().toMm();
+      if (!seam.isMirrored() && Math.abs(off) > MATCHED_MM) {
+        tell(given, "the sides of seam " + seam.name() + " differ by " + off + " mm");
+      }
+    }
+    for (Finding finding : Assembly.of(pattern).findings()) {
+      if (finding.severity() != Severity.NOTE) {
+        tell(given, finding.toString());
+      }
+    }
+  }
+
+  private @Nullable Pattern pattern(Dimensions given) {
+    try {
+      return template.pattern(given);
+    } catch (DraftingException e) {
+      tell(given, String.valueOf(e.getMessage()));
+      return null;
+    }
+  }
+
+  private static double length(Pattern pattern, List<EdgeRef> edges) {
+    return edges.stream().mapToDouble(edge -> pattern.edge(edge).length().toMm()).sum();
+  }
+
+  private static double width(Pattern pattern) {
+    return pattern.pieces().stream()
+        .mapToDouble(piece -> piece.outline().areaSquareMm() * piece.cutting().pieces())
+        .sum();
+  }
+
+  /**
+   * A Latin hypercube: every dimension takes each of as many values once (McKay and others, 1979).
+   */
+  private List<Dimensions> sample(long seed, int tries) {
+    SplittableRandom random = new SplittableRandom(seed);
+    List<Dimensions> sample = new ArrayList<>();
+    for (int i = 0; i < tries; i++) {
+      Dimensions given = Dimensions.of();
+      for (Choice choice : template.choices()) {
+        given = given.withChoice(choice.name(), choice.options().get(i % choice.options().size()));
+      }
+      sample.add(given);
+    }
+    for (Dimension dimension : template.dimensions()) {
+      int[] order = order(random, tries);
+      for (int i = 0; i < tries; i++) {
+        double share = (order[i] + random.nextDouble()) / tries;
+        Length range = dimension.most().minus(dimension.least());
+        Length length = dimension.least().plus(range.times(share));
+        sample.set(i, sample.get(i).with(dimension.name(), length));
+      }
+    }
+    return sample;
+  }
+
+  private static int[] order(SplittableRandom random, int count) {
+    int[] order = new int[count];
+    for (int i = 0; i < count; i++) {
+      int at = random.nextInt(i + 1);
+      order[i] = order[at];
+      order[at] = i;
+    }
+    return order;
+  }
+}

@@ -1,0 +1,172 @@
+package dev.drafting.knit.garment;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Cubic;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Cutting;
+import dev.drafting.core.pattern.Edge;
+import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Seam;
+import dev.drafting.core.template.Dimension;
+import dev.drafting.core.template.Dimensions;
+import dev.drafting.core.template.GarmentTemplate;
+import dev.drafting.knit.band.FoldedBand;
+import dev.drafting.knit.hem.TurnedHem;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * A T-shirt with sleeves set in: the cap of the sleeve is as high as given, and as wide as makes it
+ * as long as both armholes and its ease together.
+ *
+ * <pre>{@code
+ * Pattern tee = new TShirt().pattern(Dimensions.of().with("cap ease", Length.mm(8)));
+ * double armholes = 2 * tee.edge(EdgeRef.parse("front armhole")).length().toMm();
+ * Math.round(tee.edge(EdgeRef.parse("sleeve cap")).length().toMm() - armholes);  // => 8
+ * }</pre>
+ *
+ * @since 0.1
+ */
+public final class TShirt implements GarmentTemplate {
+  private static final long serialVersionUID = 1L;
+  private static final Length ALLOWANCE = Length.mm(7);
+  private static final double BELL = 0.5;
+  private static final double INTO_HEM = 0.6;
+  private static final double EXACT_MM = 1e-9;
+  private static final int MOST_STEPS = 200;
+
+  /** Makes the template. */
+  public TShirt() {}
+
+  @Override
+  public String id() {
+    return "t-shirt";
+  }
+
+  @Override
+  public String about() {
+    return "a T-shirt with sleeves set in, banded at the neck";
+  }
+
+  @Override
+  public List<Dimension> dimensions() {
+    List<Dimension> all =
+        new ArrayList<>(TopDimensions.of(Length.cm(92), Length.mm(95), Length.mm(115)));
+    all.add(
+        Dimension.length(
+            "cap height",
+            "from the width of the sleeve up to its top",
+            Length.mm(70),
+            Length.mm(110),
+            Length.mm(130)));
+    all.add(
+        Dimension.length(
+            "cap ease",
+            "how much longer the cap is than the armholes",
+            Length.ZERO,
+            Length.mm(5),
+            Length.mm(20)));
+    all.add(
+        Dimension.length(
+            "sleeve length",
+            "along the underarm seam, as it hangs",
+            Length.mm(60),
+            Length.mm(120),
+            Length.mm(480)));
+    all.add(
+        Dimension.length(
+            "sleeve taper",
+            "how much narrower each side of the sleeve is at its hem",
+            Length.ZERO,
+            Length.mm(8),
+            Length.mm(10)));
+    return all;
+  }
+
+  @Override
+  public Pattern draw(Dimensions given) {
+    TopHalf front = new TopHalf(given, "front neck depth");
+    Length armholes = front.armholeLength().times(2);
+    Length ease = given.length("cap ease");
+    Piece sleeve = sleeve(given, armholes.plus(ease).toMm());
+    return Pattern.of(
+            "T-shirt",
+            List.of(
+                front.piece("front"), new TopHalf(given, "back neck depth").piece("back"), sleeve),
+            List.of(
+                Seam.of("shoulder", "front shoulder", "back shoulder"),
+                Seam.of("side", "front side", "back side"),
+                Seam.of("underarm", "sleeve front underarm", "sleeve back underarm").endToStart(),
+                Seam.of(
+                        "cap",
+                        List.of(EdgeRef.parse("front armhole"), EdgeRef.parse("back armhole")),
+                        List.of(EdgeRef.parse("sleeve cap")))
+                    .endToStart()
+                    .withEase(ease.negated())))
+        .withSeamAllowance(ALLOWANCE)
+        .withFinish("front neck", FoldedBand.of(Length.mm(20), ALLOWANCE))
+        .withFinish("back neck", FoldedBand.of(Length.mm(20), ALLOWANCE))
+        .withFinish("front hem", TurnedHem.once(Length.mm(20)))
+        .withFinish("back hem", TurnedHem.once(Length.mm(20)))
+        .withFinish("sleeve hem", TurnedHem.once(Length.mm(20)));
+  }
+
+  private static Piece sleeve(Dimensions given, double capLength) {
+    double height = given.length("cap height").toMm();
+    double width = width(height, capLength);
+    double down = given.length("sleeve length").toMm();
+    double hem = width - given.length("sleeve taper").toMm();
+    Point left = new Point(-width, 0);
+    Point right = new Point(width, 0);
+    Point leftHem = new Point(-hem, -down);
+    Point rightHem = new Point(hem, -down);
+    return Piece.of(
+            "sleeve",
+            List.of(
+                Edge.of("hem", hem(leftHem, rightHem, right)),
+                Edge.of("front underarm", Curve.line(rightHem, right)),
+                Edge.of("cap", cap(width, height)),
+                Edge.of("back underarm", Curve.line(left, leftHem))))
+        .withCutting(Cutting.pairs(1));
+  }
+
+  /** It meets the underarm squarely at both ends, so that it runs on smoothly beyond the seam. */
+  private static Curve hem(Point left, Point right, Point underarm) {
+    Vector up = underarm.minus(right).unit();
+    double handle = right.x() * INTO_HEM;
+    Vector arriving = new Vector(up.dy(), -up.dx()).times(handle);
+    Vector leaving = new Vector(up.dy(), up.dx()).times(handle);
+    return Curve.of(new Cubic(left, left.plus(leaving), right.plus(arriving.negated()), right));
+  }
+
+  /** Half of the sleeve's width that makes its cap as long as wanted. */
+  private static double width(double height, double wanted) {
+    UnivariateFunction over = width -> cap(width, height).length().toMm() - wanted;
+    double least = height / 4;
+    if (over.value(least) > 0) {
+      throw DraftingException.of("the cap is too high for the armhole")
+          .at("cap height")
+          .value(Length.mm(height))
+          .accepted("a lower cap, or a deeper armhole");
+    }
+    return new BrentSolver(EXACT_MM).solve(MOST_STEPS, over, least, wanted);
+  }
+
+  /** A bell, level at the underarm and at its top. */
+  private static Curve cap(double width, double height) {
+    Point right = new Point(width, 0);
+    Point top = new Point(0, height);
+    Point left = new Point(-width, 0);
+    double handle = width * BELL;
+    return Curve.of(
+        new Cubic(right, new Point(width - handle, 0), new Point(handle, height), top),
+        new Cubic(top, new Point(-handle, height), new Point(handle - width, 0), left));
+  }
+}

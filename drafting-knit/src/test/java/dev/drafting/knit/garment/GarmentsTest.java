@@ -1,0 +1,133 @@
+package dev.drafting.knit.garment;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.template.Dimensions;
+import dev.drafting.core.template.GarmentTemplate;
+import dev.drafting.core.template.SizeRun;
+import dev.drafting.core.template.TemplateContract;
+import dev.drafting.core.template.Templates;
+import dev.drafting.knit.Draft;
+import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.fabric.Structure;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The garments that are built in; {@code -Dsets=2000} tries more sets of dimensions of each. */
+class GarmentsTest {
+  private static final int SETS = Integer.getInteger("sets", 200);
+
+  private static final Fabric JERSEY =
+      Fabric.of("jersey", Structure.JERSEY, 0.35).withWidth(Length.cm(170));
+
+  private static double length(Pattern pattern, String edge) {
+    return pattern.edge(EdgeRef.parse(edge)).length().toMm();
+  }
+
+  @TestFactory
+  List<DynamicTest> everyOneKeepsTheContract() {
+    Templates all = Templates.installed();
+    return all.ids().stream()
+        .map(
+            id ->
+                DynamicTest.dynamicTest(
+                    id,
+                    () ->
+                        assertEquals(
+                            List.of(), TemplateContract.check(all.get(id), 20261126, SETS))))
+        .toList();
+  }
+
+  @Test
+  void areInstalled() {
+    assertEquals(
+        List.of("sleeveless-top", "t-shirt", "straight-skirt", "half-circle-skirt"),
+        Templates.installed().ids());
+  }
+
+  @TestFactory
+  List<DynamicTest> everyOneIsDraftedWithoutProblems() {
+    Templates all = Templates.installed();
+    return all.ids().stream()
+        .map(
+            id ->
+                DynamicTest.dynamicTest(
+                    id,
+                    () -> {
+                      GarmentTemplate template = all.get(id);
+                      Draft draft =
+                          Draft.of(template.pattern())
+                              .withFabric("body", JERSEY)
+                              .withFabric("rib", Fabric.of("rib", Structure.RIB, 0.80));
+                      assertTrue(!draft.cutPieces().isEmpty());
+                      assertTrue(!draft.lay("body").plan(1, 0).pieces().isEmpty());
+                      assertTrue(
+                          draft.findings().stream()
+                              .allMatch(finding -> finding.toString().startsWith("NOTE")),
+                          draft.findings().toString());
+                    }))
+        .toList();
+  }
+
+  /**
+   * The waist of a half-circle skirt has the radius C / pi, its hem is pi times its length longer:
+   * geometry of the circle, as all handbooks of pattern cutting have it.
+   */
+  @Test
+  void theHalfCircleHasTheRadiusOfItsWaist() {
+    Pattern skirt =
+        new HalfCircleSkirt()
+            .pattern(Dimensions.of().with("waist", Length.cm(70)).with("length", Length.cm(50)));
+    assertEquals(700 / Math.PI, skirt.piece("skirt").edge("waist").curve().start().x(), 1e-9);
+    assertEquals(222.817, skirt.piece("skirt").edge("waist").curve().start().x(), 5e-4);
+    assertEquals(700 + Math.PI * 500, 2 * length(skirt, "skirt hem"), 1e-9);
+  }
+
+  @Test
+  void theCapIsAsLongAsTheArmholesAndItsEase() {
+    for (double ease : new double[] {0, 5, 20}) {
+      Pattern tee = new TShirt().pattern(Dimensions.of().with("cap ease", Length.mm(ease)));
+      double armholes = length(tee, "front armhole") + length(tee, "back armhole");
+      assertEquals(armholes + ease, length(tee, "sleeve cap"), 0.01);
+    }
+  }
+
+  @Test
+  void theChestIsAsWideAsGiven() {
+    Pattern top = new SleevelessTop().pattern(Dimensions.of().with("chest", Length.cm(100)));
+    Draft draft = Draft.of(top);
+    assertEquals("chest, all round: 100 cm", draft.measures().get(0).toString());
+  }
+
+  /** In every size the seams stay equal and the garment grows as the steps say. */
+  @Test
+  void comesInSizes() {
+    Map<String, Length> steps =
+        Map.of("chest", Length.cm(4), "length", Length.cm(1), "armhole depth", Length.mm(5));
+    Dimensions small =
+        Dimensions.of()
+            .with("chest", Length.cm(88))
+            .with("length", Length.cm(60))
+            .with("armhole depth", Length.mm(220));
+    SizeRun run = SizeRun.of("S", small).then("M", steps).then("L", steps).then("XL", steps);
+    Map<String, Pattern> patterns = run.patterns(new SleevelessTop());
+    double before = 0;
+    for (Pattern pattern : patterns.values()) {
+      assertEquals(length(pattern, "front side"), length(pattern, "back side"), 1e-9);
+      double armhole = length(pattern, "front armhole");
+      assertTrue(armhole > before);
+      before = armhole;
+    }
+    assertEquals(
+        "chest, all round: 100 cm",
+        Draft.of(Objects.requireNonNull(patterns.get("XL"))).measures().get(0).toString());
+  }
+}
