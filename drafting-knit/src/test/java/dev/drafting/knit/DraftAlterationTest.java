@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.drafting.core.alter.Alteration;
 import dev.drafting.core.alter.EdgePlace;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What the try-on changed, and all that follows from it. */
@@ -43,6 +45,11 @@ class DraftAlterationTest {
     Draft altered = other.withAlterations(vest.withAlteration(snip, "").alterations());
     assertEquals(snip.applyTo(vest.pattern()), altered.pattern());
     assertEquals("interlock", altered.fabric("body").name());
+    for (String seam : List.of("shoulder", "side")) {
+      double front = altered.finished().edge(new EdgeRef("front", seam)).length().toMm();
+      double back = altered.finished().edge(new EdgeRef("back", seam)).length().toMm();
+      assertEquals(front, back, 0.01, seam);
+    }
   }
 
   @Test

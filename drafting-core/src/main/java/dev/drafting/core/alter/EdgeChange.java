@@ -1,5 +1,6 @@
 package dev.drafting.core.alter;
 
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
@@ -47,7 +48,16 @@ public record EdgeChange(
     Objects.requireNonNull(refinished, "refinished");
   }
 
-  static List<EdgeChange> between(Pattern before, Pattern after) {
+  /**
+   * What differs between two patterns with the same pieces and edges, such as before and after a
+   * change of fabric.
+   *
+   * @param before the one
+   * @param after the other
+   * @return the edges that differ, in the order of the first
+   * @throws DraftingException if the second lacks a piece or an edge of the first
+   */
+  public static List<EdgeChange> between(Pattern before, Pattern after) {
     List<EdgeChange> changes = new ArrayList<>();
     for (Piece piece : before.pieces()) {
       for (Edge edge : piece.edges()) {

@@ -33,9 +33,20 @@ public final class ChangeDrawing {
    * @return one group for each piece that is not as it was; a single one with words if none is
    */
   public static Drawing of(AlterationRecord record) {
-    Pattern before = record.base();
-    Pattern after = record.result();
-    List<EdgeChange> changes = record.changes();
+    return of(record.base().name() + ", altered", record.base(), record.result());
+  }
+
+  /**
+   * Draws what differs between two patterns with the same pieces and edges: one fabric and another,
+   * {@code ChangeDrawing.of("in interlock", jersey.finished(), interlock.finished())}.
+   *
+   * @param title what was changed
+   * @param before the one
+   * @param after the other
+   * @return one group for each piece that differs; a single one with words if none does
+   */
+  public static Drawing of(String title, Pattern before, Pattern after) {
+    List<EdgeChange> changes = EdgeChange.between(before, after);
     List<Group> groups = new ArrayList<>();
     for (Piece piece : after.pieces()) {
       List<EdgeChange> here =
@@ -45,10 +56,10 @@ public final class ChangeDrawing {
       }
     }
     if (groups.isEmpty()) {
-      Label nothing = Label.of("Nothing was altered.", new Point(0, 0), HEADING);
+      Label nothing = Label.of("Nothing was changed.", new Point(0, 0), HEADING);
       groups.add(new Group("nothing", List.of(nothing)));
     }
-    return Drawing.sideBySide(before.name() + ", altered", groups, GAP);
+    return Drawing.sideBySide(title, groups, GAP);
   }
 
   private static Group group(Piece before, Piece after, List<EdgeChange> changes) {

@@ -50,8 +50,16 @@ class ChangeDrawingTest {
   }
 
   @Test
+  void drawsAnyTwoPatternsOfOneGarment() {
+    Pattern wider = Alteration.letOut("side", Length.mm(4)).applyTo(tube.base());
+    Drawing drawing = ChangeDrawing.of("in another fabric", tube.base(), wider);
+    assertEquals("in another fabric", drawing.title());
+    assertEquals(2, drawing.groups().size());
+  }
+
+  @Test
   void saysSoIfNothingWasAltered() {
     assertEquals(
-        "Nothing was altered.", ChangeDrawing.of(tube).groups().get(0).labels().get(0).text());
+        "Nothing was changed.", ChangeDrawing.of(tube).groups().get(0).labels().get(0).text());
   }
 }
