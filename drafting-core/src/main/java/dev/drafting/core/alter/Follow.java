@@ -17,13 +17,14 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Moves of corners and edges, and what must follow them: where a seam has one side on a piece that
- * is not altered, the corners at that side give way; where both sides are altered, the moved
- * corners at the second one give way by what little they differ.
+ * Moves of corners and edges, and what must follow them: where a seam would no longer match, the
+ * corners at its side that is not altered give way; where both sides are altered, the moved corners
+ * at the second one give way by what little they differ.
  */
 final class Follow {
   private static final Length MATCHED = Length.mm(0.01);
   private static final double TOUCHING = 1e-6;
+  private static final double NEGLIGIBLE_MM = 1e-9;
 
   private final Pattern pattern;
   private Reshaping reshaping;
@@ -41,6 +42,11 @@ final class Follow {
     moved.add(corner);
   }
 
+  /** Edges beside this one keep their angles to it. */
+  void keepAnglesTo(EdgeRef edge) {
+    reshaping = reshaping.keepingAnglesTo(edge);
+  }
+
   void shift(EdgeRef edge, List<Length> places, Length outward) {
     reshaping = reshaping.shifted(edge, places.get(0), places.get(1), places.get(2), outward);
     altered.add(edge.piece());
@@ -51,8 +57,9 @@ final class Follow {
 
   /** The altered pattern, or a refusal that says what would not hold. */
   Pattern result() {
+    Pattern first = reshaping.result();
     for (Seam seam : pattern.seams()) {
-      if (!seam.isMirrored()) {
+      if (!seam.isMirrored() && isOff(seam, first)) {
         giveWay(seam);
       }
     }
@@ -62,20 +69,31 @@ final class Follow {
     return result;
   }
 
+  private boolean isOff(Seam seam, Pattern result) {
+    double change = difference(seam, result).minus(difference(seam, pattern)).toMm();
+    return Math.abs(change) > NEGLIGIBLE_MM;
+  }
+
+  /** The side that is not altered gives way; else what is not altered; else what was moved. */
   private void giveWay(Seam seam) {
     List<EdgeRef> whole = new ArrayList<>(seam.first());
     whole.addAll(seam.second());
-    boolean any = whole.stream().anyMatch(this::isAltered);
-    boolean all = whole.stream().allMatch(this::isAltered);
-    if (!any) {
-      return;
+    List<EdgeRef> still = new ArrayList<>();
+    for (List<EdgeRef> side : List.of(seam.first(), seam.second())) {
+      if (side.stream().noneMatch(this::isAltered)) {
+        still.addAll(side);
+      }
     }
-    for (EdgeRef edge : all ? seam.second() : whole) {
-      if (all || !isAltered(edge)) {
-        SeamSide side = SeamSide.of(pattern, edge);
-        List.of(side.corner(true), side.corner(false)).stream()
-            .filter(corner -> !all || moved.contains(corner))
-            .forEach(corner -> reshaping = reshaping.yielding(corner));
+    if (still.isEmpty()) {
+      whole.stream().filter(edge -> !isAltered(edge)).forEach(still::add);
+    }
+    boolean movedOnly = still.isEmpty();
+    for (EdgeRef edge : movedOnly ? seam.second() : still) {
+      SeamSide side = SeamSide.of(pattern, edge);
+      for (EdgeRef corner : List.of(side.corner(true), side.corner(false))) {
+        if (!movedOnly || moved.contains(corner)) {
+          reshaping = reshaping.yielding(corner);
+        }
       }
     }
   }

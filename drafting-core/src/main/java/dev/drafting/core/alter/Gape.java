@@ -57,6 +57,7 @@ record Gape(EdgeRef edge, Length amount, String pivot) implements Alteration {
     for (int corner : turned) {
       follow.move(ref(side.piece(), corner), move(side.piece(), corner, middle, angle));
     }
+    between(side.piece(), turned).forEach(follow::keepAnglesTo);
     return follow.result();
   }
 
@@ -86,6 +87,11 @@ record Gape(EdgeRef edge, Length amount, String pivot) implements Alteration {
     return corners;
   }
 
+  /** The edges that turn as a whole, because both of their corners do. */
+  private static List<EdgeRef> between(Piece piece, List<Integer> turned) {
+    return turned.stream().skip(1).map(corner -> ref(piece, corner)).toList();
+  }
+
   private static boolean touchesFold(Piece piece, List<Integer> corners) {
     List<Edge> edges = piece.edges();
     return corners.stream()
@@ -113,6 +119,9 @@ record Gape(EdgeRef edge, Length amount, String pivot) implements Alteration {
             reshaping =
                 reshaping.moved(
                     ref(side.piece(), corner), move(side.piece(), corner, middle, angle));
+          }
+          for (EdgeRef whole : between(side.piece(), turned)) {
+            reshaping = reshaping.keepingAnglesTo(whole);
           }
           return reshaping.result().edge(edge).length().toMm() - wanted;
         };

@@ -43,6 +43,7 @@ record Lengthening(String seam, Length up, Length amount) implements Alteration 
           follow.move(new EdgeRef(side.piece().name(), edge.name()), down);
         }
       }
+      follow.keepAnglesTo(side.ref());
     }
     return follow.result();
   }

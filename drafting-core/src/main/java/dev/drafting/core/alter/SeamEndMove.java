@@ -32,6 +32,7 @@ record SeamEndMove(String seam, SeamEnd end, Length inwards) implements Alterati
     for (SeamSide side : SeamSide.of(pattern, seam)) {
       boolean start = side.isStart(end);
       follow.move(side.corner(start), side.inwards(start).times(inwards.toMm()));
+      follow.keepAnglesTo(side.ref());
     }
     return follow.result();
   }

@@ -43,6 +43,7 @@ record SeamMove(String seam, Length atLower, Length atUpper) implements Alterati
       boolean lower = side.isStart(SeamEnd.LOWER);
       follow.move(side.corner(lower), side.outward().times(-atLower.toMm()));
       follow.move(side.corner(!lower), side.outward().times(-atUpper.toMm()));
+      follow.keepAnglesTo(side.ref());
     }
     return follow.result();
   }

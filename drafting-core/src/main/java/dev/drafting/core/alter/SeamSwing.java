@@ -40,6 +40,7 @@ record SeamSwing(String seam, SeamEnd end, Length amount) implements Alteration 
     for (SeamSide side : SeamSide.of(pattern, seam)) {
       boolean start = side.isStart(end);
       follow.move(side.corner(start), swing(side, start));
+      follow.keepAnglesTo(side.ref());
     }
     return follow.result();
   }

@@ -12,21 +12,25 @@ final class CornerMoves {
 
   private final Piece piece;
   private final List<Vector> moves;
+  private final Map<EdgeRef, Vector> byEdge;
+  private final Turns turns;
 
   /** A move for each corner; a corner is that after the edge of the same number. */
-  private CornerMoves(Piece piece, List<Vector> moves) {
+  private CornerMoves(Piece piece, List<Vector> moves, Map<EdgeRef, Vector> byEdge, Turns turns) {
     this.piece = piece;
     this.moves = moves;
+    this.byEdge = byEdge;
+    this.turns = turns;
   }
 
-  static CornerMoves of(Piece piece, Map<EdgeRef, Vector> byEdge) {
+  static CornerMoves of(Piece piece, Map<EdgeRef, Vector> byEdge, Turns turns) {
     List<Vector> moves = new ArrayList<>();
     for (int i = 0; i < piece.edges().size(); i++) {
       Vector move =
           byEdge.getOrDefault(new EdgeRef(piece.name(), piece.edges().get(i).name()), NONE);
       moves.add(onFold(piece, i) ? new Vector(0, move.dy()) : move);
     }
-    return new CornerMoves(piece, moves);
+    return new CornerMoves(piece, moves, byEdge, turns);
   }
 
   /** Tells whether the corner after an edge lies on the fold and can only move along it. */
@@ -43,7 +47,13 @@ final class CornerMoves {
     for (int i = 0; i < moves.size(); i++) {
       Edge edge = piece.edges().get(i);
       Vector atStart = moves.get((i + moves.size() - 1) % moves.size());
-      edges.add(edge.redrawn(edge.name(), EdgeBending.of(edge.curve(), atStart, moves.get(i))));
+      EdgeRef ref = new EdgeRef(piece.name(), edge.name());
+      double turnAtStart = turns.atStart(ref, byEdge);
+      double turnAtEnd = turns.atEnd(ref, byEdge);
+      edges.add(
+          edge.redrawn(
+              edge.name(),
+              EdgeBending.of(edge.curve(), atStart, moves.get(i), turnAtStart, turnAtEnd)));
     }
     PieceDetails details = piece.details().withNotches(notches(piece, edges));
     return Piece.of(piece.name(), edges, details);

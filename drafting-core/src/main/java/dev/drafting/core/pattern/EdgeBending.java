@@ -8,6 +8,7 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,6 +40,34 @@ final class EdgeBending {
     EdgeBending bending = new EdgeBending(atStart, difference, curve.length().toMm());
     List<Segment> bent = bending.bent(cubicsAndLines(curve));
     return withEnd(bent, curve.end().plus(atEnd));
+  }
+
+  /**
+   * The same with the directions at both ends turned, in radians; a straight edge whose end is
+   * turned becomes a curve.
+   */
+  static Curve of(Curve curve, Vector atStart, Vector atEnd, double turnAtStart, double turnAtEnd) {
+    Curve moved = of(curve, atStart, atEnd);
+    if (turnAtStart == 0 && turnAtEnd == 0) {
+      return moved;
+    }
+    List<Segment> segments = cubicsAndLines(moved);
+    int last = segments.size() - 1;
+    if (turnAtStart != 0) {
+      Cubic first = cubic(segments.get(0));
+      Point control = turned(first.start(), first.control1(), turnAtStart);
+      segments.set(0, new Cubic(first.start(), control, first.control2(), first.end()));
+    }
+    if (turnAtEnd != 0) {
+      Cubic arriving = cubic(segments.get(last));
+      Point control = turned(arriving.end(), arriving.control2(), turnAtEnd);
+      segments.set(last, new Cubic(arriving.start(), arriving.control1(), control, arriving.end()));
+    }
+    return Curve.of(segments);
+  }
+
+  private static Point turned(Point about, Point point, double angle) {
+    return Transform.rotation(about, Angle.radians(angle)).apply(point);
   }
 
   /** The end is the moved end to the last bit. */

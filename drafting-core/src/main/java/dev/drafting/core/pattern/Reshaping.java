@@ -48,20 +48,25 @@ public final class Reshaping implements Serializable {
   @SuppressWarnings("serial")
   private final Map<EdgeRef, Vector> moves;
 
-  @SuppressWarnings("serial") // always a LinkedHashSet, never changed once it is here
+  @SuppressWarnings("serial") // always LinkedHashSets, never changed once they are here
   private final Set<EdgeRef> yielding;
+
+  @SuppressWarnings("serial")
+  private final Set<EdgeRef> turning;
 
   private Reshaping(
       Pattern pattern,
       List<SideShift> shifts,
       Map<String, PieceScale> scales,
       Map<EdgeRef, Vector> moves,
-      Set<EdgeRef> yielding) {
+      Set<EdgeRef> yielding,
+      Set<EdgeRef> turning) {
     this.pattern = pattern;
     this.shifts = shifts;
     this.scales = scales;
     this.moves = moves;
     this.yielding = yielding;
+    this.turning = turning;
   }
 
   /**
@@ -72,7 +77,12 @@ public final class Reshaping implements Serializable {
    */
   public static Reshaping of(Pattern pattern) {
     return new Reshaping(
-        Objects.requireNonNull(pattern, "pattern"), List.of(), Map.of(), Map.of(), Set.of());
+        Objects.requireNonNull(pattern, "pattern"),
+        List.of(),
+        Map.of(),
+        Map.of(),
+        Set.of(),
+        Set.of());
   }
 
   /**
@@ -87,7 +97,7 @@ public final class Reshaping implements Serializable {
     Objects.requireNonNull(pattern.edge(arriving));
     Map<EdgeRef, Vector> more = new LinkedHashMap<>(moves);
     more.merge(arriving, move, Vector::plus);
-    return new Reshaping(pattern, shifts, scales, more, yielding);
+    return new Reshaping(pattern, shifts, scales, more, yielding, turning);
   }
 
   /**
@@ -110,7 +120,7 @@ public final class Reshaping implements Serializable {
     shift.check(pattern.edge(edge).length());
     List<SideShift> more = new ArrayList<>(shifts);
     more.add(shift);
-    return new Reshaping(pattern, List.copyOf(more), scales, moves, yielding);
+    return new Reshaping(pattern, List.copyOf(more), scales, moves, yielding, turning);
   }
 
   /**
@@ -129,7 +139,7 @@ public final class Reshaping implements Serializable {
     more.put(piece, scale);
     Set<EdgeRef> free = new LinkedHashSet<>(yielding);
     pattern.piece(piece).edges().forEach(edge -> free.add(new EdgeRef(piece, edge.name())));
-    return new Reshaping(pattern, shifts, more, moves, free);
+    return new Reshaping(pattern, shifts, more, moves, free, turning);
   }
 
   /**
@@ -143,7 +153,23 @@ public final class Reshaping implements Serializable {
     Objects.requireNonNull(pattern.edge(arriving));
     Set<EdgeRef> more = new LinkedHashSet<>(yielding);
     more.add(arriving);
-    return new Reshaping(pattern, shifts, scales, moves, more);
+    return new Reshaping(pattern, shifts, scales, moves, more, turning);
+  }
+
+  /**
+   * Lets the edges beside one keep their angles to it when it is turned because its ends are moved,
+   * so that what runs smoothly across its seam still does. A straight edge beside it becomes a
+   * gentle curve; one on the fold stays as it is.
+   *
+   * @param edge the edge that is turned
+   * @return the reshaping with these angles kept
+   * @throws DraftingException if there is no such edge
+   */
+  public Reshaping keepingAnglesTo(EdgeRef edge) {
+    Objects.requireNonNull(pattern.edge(edge));
+    Set<EdgeRef> more = new LinkedHashSet<>(turning);
+    more.add(edge);
+    return new Reshaping(pattern, shifts, scales, moves, yielding, more);
   }
 
   /**
@@ -161,10 +187,11 @@ public final class Reshaping implements Serializable {
     for (Map.Entry<String, PieceScale> scale : scales.entrySet()) {
       scaled = scaled.withPiece(scale.getValue().of(scaled.piece(scale.getKey())));
     }
-    Map<EdgeRef, Vector> all = SeamFit.of(pattern, scaled, moves, yielding).moves();
+    Turns turns = new Turns(scaled, turning);
+    Map<EdgeRef, Vector> all = SeamFit.of(pattern, scaled, moves, yielding, turns).moves();
     Pattern result = scaled;
     for (Piece piece : scaled.pieces()) {
-      result = result.withPiece(CornerMoves.of(piece, all).piece());
+      result = result.withPiece(CornerMoves.of(piece, all, turns).piece());
     }
     return result;
   }
@@ -176,12 +203,13 @@ public final class Reshaping implements Serializable {
         && that.shifts.equals(shifts)
         && that.scales.equals(scales)
         && that.moves.equals(moves)
-        && that.yielding.equals(yielding);
+        && that.yielding.equals(yielding)
+        && that.turning.equals(turning);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(pattern, shifts, scales, moves, yielding);
+    return Objects.hash(pattern, shifts, scales, moves, yielding, turning);
   }
 
   @Override

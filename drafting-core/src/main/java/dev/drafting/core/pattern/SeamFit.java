@@ -23,6 +23,7 @@ final class SeamFit {
   private static final double PROBE_MM = 0.01;
 
   private final Pattern scaled;
+  private final Turns turns;
   private final Map<EdgeRef, EdgeRef> cornerAtStart = new LinkedHashMap<>();
   private final Map<EdgeRef, Vector> moves;
 
@@ -35,7 +36,12 @@ final class SeamFit {
   private record Freedom(EdgeRef corner, Vector way) {}
 
   private SeamFit(
-      Pattern original, Pattern scaled, Map<EdgeRef, Vector> moves, Set<EdgeRef> yielding) {
+      Pattern original,
+      Pattern scaled,
+      Map<EdgeRef, Vector> moves,
+      Set<EdgeRef> yielding,
+      Turns turns) {
+    this.turns = turns;
     this.scaled = scaled;
     this.moves = new LinkedHashMap<>(moves);
     for (Piece piece : scaled.pieces()) {
@@ -50,8 +56,12 @@ final class SeamFit {
   }
 
   static SeamFit of(
-      Pattern original, Pattern scaled, Map<EdgeRef, Vector> moves, Set<EdgeRef> yielding) {
-    return new SeamFit(original, scaled, moves, yielding);
+      Pattern original,
+      Pattern scaled,
+      Map<EdgeRef, Vector> moves,
+      Set<EdgeRef> yielding,
+      Turns turns) {
+    return new SeamFit(original, scaled, moves, yielding, turns);
   }
 
   private void addCorners(Piece piece, Set<EdgeRef> yielding) {
@@ -127,7 +137,11 @@ final class SeamFit {
   private double length(EdgeRef edge, Vector moreAtStart, Vector moreAtEnd) {
     Curve curve = scaled.edge(edge).curve();
     Vector atStart = move(cornerAtStart.getOrDefault(edge, edge)).plus(moreAtStart);
-    return EdgeBending.of(curve, atStart, move(edge).plus(moreAtEnd)).length().toMm();
+    double turnAtStart = turns.atStart(edge, moves);
+    double turnAtEnd = turns.atEnd(edge, moves);
+    return EdgeBending.of(curve, atStart, move(edge).plus(moreAtEnd), turnAtStart, turnAtEnd)
+        .length()
+        .toMm();
   }
 
   private Vector move(EdgeRef corner) {

@@ -87,7 +87,26 @@ class AlterationProperties {
       assertTrue(JtsBridge.toPolygon(piece.outline(), Length.mm(0.001)).isValid(), piece.name());
       assertFold(before.piece(piece.name()), piece);
     }
+    assertSmooth(before, after, alteration);
     assertFalse(Assembly.of(after).openings().isEmpty());
+  }
+
+  /** Where edges run on across shoulder and side, their corners add up to what they did before. */
+  private static void assertSmooth(Pattern before, Pattern after, Alteration alteration) {
+    for (String seam : List.of("shoulder", "side")) {
+      for (boolean start : new boolean[] {true, false}) {
+        double was = corner(before, "front", seam, start) + corner(before, "back", seam, start);
+        double is = corner(after, "front", seam, start) + corner(after, "back", seam, start);
+        assertEquals(was, is, 1e-3, alteration + " at the " + seam);
+      }
+    }
+  }
+
+  private static double corner(Pattern pattern, String piece, String edge, boolean start) {
+    return pattern.piece(piece).corners().stream()
+        .filter(corner -> (start ? corner.after() : corner.before()).equals(edge))
+        .mapToDouble(corner -> corner.interiorAngle().toRadians())
+        .sum();
   }
 
   private static double difference(Pattern pattern, Seam seam) {

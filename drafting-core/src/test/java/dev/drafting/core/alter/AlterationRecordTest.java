@@ -42,9 +42,11 @@ class AlterationRecordTest {
             "front / fold",
             "front / hem",
             "front / side",
+            "front / armhole",
             "front / neck",
             "back / hem",
-            "back / side"),
+            "back / side",
+            "back / armhole"),
         record.changes().stream().map(change -> change.edge().toString()).toList());
   }
 
