@@ -1,10 +1,12 @@
 package dev.drafting.export;
 
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.export.csv.CutListFile;
 import dev.drafting.export.drawing.DraftDrawing;
 import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.Format;
 import dev.drafting.export.drawing.PlainName;
+import dev.drafting.export.hpgl.HpglFormat;
 import dev.drafting.export.pdf.Paper;
 import dev.drafting.export.pdf.TiledPdf;
 import dev.drafting.export.sheet.MakingUpSheet;
@@ -94,6 +96,25 @@ public final class Export {
   public Export sheet() {
     return with(
         MakingUpSheet.FILE_ENDING, (drawing, out) -> MakingUpSheet.of(draft, drawing).write(out));
+  }
+
+  /**
+   * Also the pattern at true size for a roll plotter, as HPGL/2.
+   *
+   * @return the export
+   */
+  public Export hpgl() {
+    return format(HpglFormat.of());
+  }
+
+  /**
+   * Also the cut list as CSV, for spreadsheets.
+   *
+   * @return the export
+   */
+  public Export csv() {
+    return with(
+        CutListFile.FILE_ENDING, (drawing, out) -> CutListFile.of(draft.cutList()).write(out));
   }
 
   /**

@@ -1,0 +1,70 @@
+package dev.drafting.export.csv;
+
+import dev.drafting.core.cut.CutItem;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * The cut list, pieces and strips, as CSV: RFC 4180, UTF-8, one row an item, lengths in mm with a
+ * decimal point.
+ *
+ * @since 0.1
+ */
+public final class CutListFile {
+  /** What is added to the name of the draft. */
+  public static final String FILE_ENDING = "-cut-list.csv";
+
+  private final List<CutItem> items;
+
+  private CutListFile(List<CutItem> items) {
+    this.items = List.copyOf(items);
+  }
+
+  /**
+   * A file of a cut list.
+   *
+   * @param items in the order of the rows
+   * @return the file
+   */
+  public static CutListFile of(List<CutItem> items) {
+    return new CutListFile(items);
+  }
+
+  /**
+   * Writes the rows; the stream stays open.
+   *
+   * @param out where to
+   * @throws IOException if it cannot be written
+   */
+  public void write(OutputStream out) throws IOException {
+    Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    CSVPrinter rows = new CSVPrinter(writer, CSVFormat.RFC4180);
+    rows.printRecord("name", "fabric", "count", "length_mm", "width_mm", "how");
+    for (CutItem item : items) {
+      rows.printRecord(
+          item.name(),
+          item.cloth(),
+          item.count(),
+          plain(item.length().toMm()),
+          plain(item.width().toMm()),
+          item.how());
+    }
+    rows.flush();
+  }
+
+  private static String plain(double mm) {
+    return BigDecimal.valueOf(mm).toPlainString();
+  }
+
+  @Override
+  public String toString() {
+    return "cut list of " + items.size() + " items";
+  }
+}
