@@ -30,7 +30,7 @@ class CutListFileTest {
             .getRecords();
     assertEquals(
         List.of("name", "fabric", "count", "length_mm", "width_mm", "how"), rows.get(0).toList());
-    assertEquals("patch, \"small\"", rows.get(1).get(0));
+    assertEquals("patch, small", rows.get(1).get(0));
     assertEquals(item.cloth(), rows.get(1).get(1));
     assertEquals(item.count(), Integer.parseInt(rows.get(1).get(2)));
     assertEquals(item.length().toMm(), Double.parseDouble(rows.get(1).get(3)));
@@ -41,7 +41,7 @@ class CutListFileTest {
 
   private static Piece patch() {
     return Piece.of(
-        "patch, \"small\"",
+        "patch, small",
         List.of(
             Edge.of("below", Curve.line(new Point(0, 0), new Point(90, 0))),
             Edge.of("right", Curve.line(new Point(90, 0), new Point(90, 60))),
