@@ -9,7 +9,6 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /**
  * The cut list, pieces and strips, as CSV: RFC 4180, UTF-8, one row an item, lengths in mm with a
@@ -45,18 +44,22 @@ public final class CutListFile {
    */
   public void write(OutputStream out) throws IOException {
     Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-    CSVPrinter rows = new CSVPrinter(writer, CSVFormat.RFC4180);
-    rows.printRecord("name", "fabric", "count", "length_mm", "width_mm", "how");
+    writer.write(row("name", "fabric", "count", "length_mm", "width_mm", "how"));
     for (CutItem item : items) {
-      rows.printRecord(
-          item.name(),
-          item.cloth(),
-          item.count(),
-          plain(item.length().toMm()),
-          plain(item.width().toMm()),
-          item.how());
+      writer.write(
+          row(
+              item.name(),
+              item.cloth(),
+              item.count(),
+              plain(item.length().toMm()),
+              plain(item.width().toMm()),
+              item.how()));
     }
-    rows.flush();
+    writer.flush();
+  }
+
+  private static String row(Object... fields) {
+    return CSVFormat.RFC4180.format(fields) + "\r\n";
   }
 
   private static String plain(double mm) {
