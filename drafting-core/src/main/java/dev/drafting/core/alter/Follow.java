@@ -2,7 +2,6 @@ package dev.drafting.core.alter;
 
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Crossing;
-import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
@@ -23,7 +22,6 @@ import java.util.Set;
  */
 final class Follow {
   private static final Length MATCHED = Length.mm(0.01);
-  private static final double TOUCHING = 1e-6;
   private static final double NEGLIGIBLE_MM = 1e-9;
 
   private final Pattern pattern;
@@ -104,14 +102,11 @@ final class Follow {
 
   private void requireSimple(Piece piece) {
     List<Crossing> crossings = piece.outline().selfCrossings();
-    Point start = piece.outline().start();
-    for (Crossing crossing : crossings) {
-      if (crossing.point().distanceTo(start).toMm() > TOUCHING) {
-        throw DraftingException.of("the outline would cross itself")
-            .at(piece.name())
-            .value(crossing.point())
-            .accepted("a smaller change");
-      }
+    if (!crossings.isEmpty()) {
+      throw DraftingException.of("the outline would cross itself")
+          .at(piece.name())
+          .value(crossings.get(0).point())
+          .accepted("a smaller change");
     }
   }
 

@@ -12,13 +12,13 @@ import java.util.Objects;
  * @param name what it is called: "chest"
  * @param meaning how it is measured at the finished garment
  * @param least the smallest that can be drawn
- * @param most the largest that can be drawn
  * @param usual what is taken if nothing is said
+ * @param most the largest that can be drawn
  * @param girth whether it is measured all round, so that more of it makes the pieces wider
  * @since 0.1
  */
 public record Dimension(
-    String name, String meaning, Length least, Length most, Length usual, boolean girth)
+    String name, String meaning, Length least, Length usual, Length most, boolean girth)
     implements Serializable {
 
   /**
@@ -27,8 +27,8 @@ public record Dimension(
    * @param name what it is called
    * @param meaning how it is measured
    * @param least the smallest
-   * @param most the largest
    * @param usual the usual
+   * @param most the largest
    * @param girth whether it is measured all round
    */
   public Dimension {
@@ -57,7 +57,7 @@ public record Dimension(
    */
   public static Dimension length(
       String name, String meaning, Length least, Length usual, Length most) {
-    return new Dimension(name, meaning, least, most, usual, false);
+    return new Dimension(name, meaning, least, usual, most, false);
   }
 
   /**
@@ -73,7 +73,7 @@ public record Dimension(
    */
   public static Dimension girth(
       String name, String meaning, Length least, Length usual, Length most) {
-    return new Dimension(name, meaning, least, most, usual, true);
+    return new Dimension(name, meaning, least, usual, most, true);
   }
 
   void check(Length given) {

@@ -11,6 +11,7 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Corner;
 import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.FacedEdge;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
@@ -46,7 +47,7 @@ class AlterationProperties {
     String piece = ENDS.get(random.nextInt(2));
     Length amount = Length.mm(between(random, -25, 25));
     Length neck = pattern.edge(EdgeRef.parse(piece + " neck")).length();
-    return switch (random.nextInt(11)) {
+    return switch (random.nextInt(14)) {
       case 0 -> Alteration.takeIn("side", amount);
       case 1 -> Alteration.takeIn("side", amount, Length.mm(between(random, -25, 25)));
       case 2 -> Alteration.lengthen("side", Length.mm(between(random, 20, 300)), amount.times(4));
@@ -57,6 +58,21 @@ class AlterationProperties {
       case 7 -> Alteration.dropShoulder("shoulder", amount);
       case 8 -> Alteration.flare("side", amount.times(2));
       case 9 -> Alteration.takeOutGape(piece + " neck", amount.abs(), "armhole");
+      case 10 -> Alteration.finish(piece + " neck", FacedEdge.of(amount.abs()));
+      case 11 ->
+          Alteration.reshape(
+              piece + " armhole",
+              EdgePlace.from("side", neck.times(between(random, 0, 0.3))),
+              EdgePlace.from("shoulder", neck.times(between(random, 0.4, 0.6))),
+              EdgePlace.at("shoulder"),
+              amount.dividedBy(2));
+      case 12 ->
+          Alteration.reshape(
+              piece + " side",
+              EdgePlace.from("hem", Length.mm(between(random, 0, 100))),
+              EdgePlace.from("armhole", Length.mm(between(random, 100, 200))),
+              EdgePlace.at("armhole"),
+              amount.dividedBy(2));
       default ->
           Alteration.snip(
               piece + " neck",
