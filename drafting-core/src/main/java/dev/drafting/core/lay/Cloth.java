@@ -46,6 +46,24 @@ public final class Cloth implements Serializable {
       this.words = words;
     }
 
+    /**
+     * Whether the cloth has a fold along its lower side, that from which places are measured.
+     *
+     * @return true for all folds along the cloth
+     */
+    public boolean isBelow() {
+      return this == LENGTHWISE || this == PARTLY || isAbove();
+    }
+
+    /**
+     * Whether it has a fold along its upper side too.
+     *
+     * @return true for cloth folded to the middle, and for a tube
+     */
+    public boolean isAbove() {
+      return this == TO_THE_MIDDLE || this == TUBULAR;
+    }
+
     @Override
     public String toString() {
       return words;

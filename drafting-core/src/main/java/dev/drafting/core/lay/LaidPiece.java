@@ -17,13 +17,15 @@ public final class LaidPiece implements Serializable {
 
   private final String name;
   private final Curve cutLine;
+  private final Curve toCut;
   private final int layers;
   private final boolean onFold;
   private final boolean turned;
 
-  LaidPiece(String name, Curve cutLine, int layers, boolean onFold, boolean turned) {
+  LaidPiece(String name, Curve cutLine, Curve toCut, int layers, boolean onFold, boolean turned) {
     this.name = name;
     this.cutLine = cutLine;
+    this.toCut = toCut;
     this.layers = layers;
     this.onFold = onFold;
     this.turned = turned;
@@ -39,12 +41,21 @@ public final class LaidPiece implements Serializable {
   }
 
   /**
-   * Where it is cut.
+   * The line round it, along the fold too where it lies on one.
    *
    * @return a closed curve on the plan, x along the cloth and y across it
    */
   public Curve cutLine() {
     return cutLine;
+  }
+
+  /**
+   * Where it is cut: the line round it without the fold.
+   *
+   * @return the closed curve, or an open one from fold to fold
+   */
+  public Curve toCut() {
+    return toCut;
   }
 
   /**
@@ -119,6 +130,7 @@ public final class LaidPiece implements Serializable {
     return other instanceof LaidPiece that
         && that.name.equals(name)
         && that.cutLine.equals(cutLine)
+        && that.toCut.equals(toCut)
         && that.layers == layers
         && that.onFold == onFold
         && that.turned == turned;
@@ -126,7 +138,7 @@ public final class LaidPiece implements Serializable {
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, cutLine, layers, onFold, turned);
+    return Objects.hash(name, cutLine, toCut, layers, onFold, turned);
   }
 
   @Override

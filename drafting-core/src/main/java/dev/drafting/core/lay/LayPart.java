@@ -13,18 +13,24 @@ import java.util.List;
  *
  * @param name of its piece or strip
  * @param cutLine with its fold, if it has one, on y = 0 and above it
+ * @param toCut the same without the fold
  * @param hasFold whether it is half a piece with its fold on y = 0
  * @param layers through how many layers it is cut
  * @param isStrip whether it may lie either way on any cloth
  */
-record LayPart(String name, Curve cutLine, boolean hasFold, int layers, boolean isStrip)
+record LayPart(
+    String name, Curve cutLine, Curve toCut, boolean hasFold, int layers, boolean isStrip)
     implements Serializable {
+
+  /** Without a fold: the whole line is cut. */
+  static LayPart open(String name, Curve cutLine, int layers, boolean isStrip) {
+    return new LayPart(name, cutLine, cutLine, false, layers, isStrip);
+  }
 
   /** All ways in which it may lie; the first is as drawn, and odd ones are end for end. */
   List<Transform> ways(Cloth cloth) {
     List<Transform> ways = new ArrayList<>();
-    boolean twoFolds =
-        cloth.fold() == Cloth.Fold.TUBULAR || cloth.fold() == Cloth.Fold.TO_THE_MIDDLE;
+    boolean twoFolds = cloth.fold().isAbove();
     for (boolean upper :
         hasFold && twoFolds ? new boolean[] {false, true} : new boolean[] {false}) {
       Transform flip =

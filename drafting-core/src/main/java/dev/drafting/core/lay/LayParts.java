@@ -36,14 +36,6 @@ final class LayParts {
     return notes;
   }
 
-  /** Whether some of the cloth lies double with a fold at y = 0. */
-  private boolean hasFold() {
-    return cloth.fold() == Cloth.Fold.LENGTHWISE
-        || cloth.fold() == Cloth.Fold.PARTLY
-        || cloth.fold() == Cloth.Fold.TO_THE_MIDDLE
-        || cloth.fold() == Cloth.Fold.TUBULAR;
-  }
-
   private boolean isDouble() {
     return cloth.fold() != Cloth.Fold.SINGLE;
   }
@@ -54,25 +46,28 @@ final class LayParts {
     switch (cutting.kind()) {
       case ON_FOLD -> {
         boolean upright = Math.abs(piece.grain().toDegrees() - 90) < 1e-9;
-        if (hasFold() && upright) {
-          repeat(cutting.times(), new LayPart(name, piece.cutLine().map(laid), true, 2, false));
+        if (cloth.fold().isBelow() && upright) {
+          repeat(
+              cutting.times(),
+              new LayPart(name, piece.cutLine().map(laid), toCut(piece).map(laid), true, 2, false));
         } else {
-          Curve whole = opened(piece.cutLine()).map(laid);
-          repeat(cutting.times(), new LayPart(name, whole, false, 1, false));
+          Curve drawn = toCut(piece);
+          Curve whole = drawn.then(drawn.mirrored().reversed()).map(laid);
+          repeat(cutting.times(), LayPart.open(name, whole, 1, false));
         }
       }
       case PAIRS -> {
         Curve drawn = piece.cutLine().map(laid);
         if (isDouble()) {
-          repeat(cutting.times(), new LayPart(name, drawn, false, 2, false));
+          repeat(cutting.times(), LayPart.open(name, drawn, 2, false));
         } else {
           Curve mirrored = piece.cutLine().mirrored().map(mirroredGrain(piece.grain()));
-          repeat(cutting.times(), new LayPart(name, drawn, false, 1, false));
-          repeat(cutting.times(), new LayPart(name + ", mirrored", mirrored, false, 1, false));
+          repeat(cutting.times(), LayPart.open(name, drawn, 1, false));
+          repeat(cutting.times(), LayPart.open(name + ", mirrored", mirrored, 1, false));
         }
       }
       case SINGLE -> {
-        repeat(cutting.times(), new LayPart(name, piece.cutLine().map(laid), false, 1, false));
+        repeat(cutting.times(), LayPart.open(name, piece.cutLine().map(laid), 1, false));
         if (isDouble() && cloth.fold() != Cloth.Fold.PARTLY && !notes.contains(oneLayer(name))) {
           notes.add(oneLayer(name));
         }
@@ -95,10 +90,10 @@ final class LayParts {
     }
   }
 
-  /** A half with its mirror image; the fold is no part of its outline. */
-  private static Curve opened(Curve half) {
+  /** What is cut of half a piece: its outline from fold to fold. */
+  private static Curve toCut(CutPiece half) {
     List<Segment> free = new ArrayList<>();
-    List<Segment> segments = half.segments();
+    List<Segment> segments = half.cutLine().segments();
     int n = segments.size();
     int first = 0;
     for (int i = 0; i < n; i++) {
@@ -112,8 +107,7 @@ final class LayParts {
         free.add(segment);
       }
     }
-    Curve drawn = Curve.of(free);
-    return drawn.then(drawn.mirrored().reversed());
+    return Curve.of(free);
   }
 
   private static boolean isOnFold(Segment segment) {
@@ -125,7 +119,7 @@ final class LayParts {
 
   /** A strip along the selvage. */
   void addStripAlong(String name, Length length, Length width) {
-    parts.add(new LayPart(name, rectangle(length, width), false, 1, true));
+    parts.add(LayPart.open(name, rectangle(length, width), 1, true));
   }
 
   private static Curve rectangle(Length along, Length across) {
@@ -175,12 +169,14 @@ final class LayParts {
 
   private void addStripParts(String name, Length each, Length width, int parts, boolean doubled) {
     if (!doubled) {
-      repeat(parts, new LayPart(name, rectangle(width, each), false, 1, true));
+      repeat(parts, LayPart.open(name, rectangle(width, each), 1, true));
     } else if (!fits(each)) {
-      repeat(parts, new LayPart(name, rectangle(width, each.dividedBy(2)), true, 2, true));
+      Curve half = rectangle(width, each.dividedBy(2));
+      Curve toCut = Curve.of(half.segments().subList(1, half.segments().size()));
+      repeat(parts, new LayPart(name, half, toCut, true, 2, true));
     } else {
-      repeat(parts / 2, new LayPart(name, rectangle(width, each), false, 2, true));
-      repeat(parts % 2, new LayPart(name, rectangle(width, each), false, 1, true));
+      repeat(parts / 2, LayPart.open(name, rectangle(width, each), 2, true));
+      repeat(parts % 2, LayPart.open(name, rectangle(width, each), 1, true));
     }
   }
 

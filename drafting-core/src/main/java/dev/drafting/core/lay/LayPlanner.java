@@ -13,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -85,7 +84,12 @@ final class LayPlanner {
       boolean turned = !cloth.isOneWay() && best.turn[i] % 2 == 1;
       laid.add(
           new LaidPiece(
-              part.name(), part.cutLine().map(there), part.layers(), part.hasFold(), turned));
+              part.name(),
+              part.cutLine().map(there),
+              part.toCut().map(there),
+              part.layers(),
+              part.hasFold(),
+              turned));
     }
     double end = 0;
     for (LaidPiece piece : laid) {
@@ -115,7 +119,7 @@ final class LayPlanner {
   }
 
   /** The outline with half of the spacing round it, but not beyond its fold. */
-  private double[] grown(LayPart part, Curve outline) {
+  private Polygon grown(LayPart part, Curve outline) {
     Curve turning = outline.areaSquareMm() < 0 ? outline.reversed() : outline;
     Polygon flat = JtsBridge.toPolygon(turning, Length.mm(FLAT / 2));
     Geometry buffered = BufferOp.bufferOp(flat, grown, MITRED);
@@ -124,22 +128,13 @@ final class LayPlanner {
       Envelope side = new Envelope(-FAR, FAR, below ? 0 : -FAR, below ? FAR : 0);
       buffered = buffered.intersection(JTS.toGeometry(side));
     }
-    Polygon whole = (Polygon) PolygonHullSimplifier.hullByAreaDelta(buffered, true, FILLED);
-    Coordinate[] ring =
-        JTS.createPolygon(whole.getExteriorRing().getCoordinates()).norm().getCoordinates();
-    double[] xy = new double[2 * (ring.length - 1)];
-    for (int i = 0; i < ring.length - 1; i++) {
-      Coordinate at = ring[ring.length - 1 - i];
-      xy[2 * i] = at.x;
-      xy[2 * i + 1] = at.y;
-    }
-    return xy;
+    return (Polygon) PolygonHullSimplifier.hullByAreaDelta(buffered, true, FILLED);
   }
 
   /** On the search's strip y = 0 is the edge of the cloth less what shapes are grown by. */
   private Room room(LayPart part, int type) {
     double width = cloth.tableWidth().toMm();
-    boolean twoFolds = hasTwoFolds();
+    boolean twoFolds = cloth.fold().isAbove();
     double low = part.hasFold() ? 0 : -grown;
     double high = part.hasFold() && twoFolds ? width : width + grown;
     if (cloth.fold() == Cloth.Fold.PARTLY) {
@@ -173,10 +168,6 @@ final class LayPlanner {
         along == 0 ? 0 : phase(-box.maxX(), along),
         across,
         across == 0 ? 0 : phase(-(box.minY() + box.maxY()) / 2, across));
-  }
-
-  private boolean hasTwoFolds() {
-    return cloth.fold() == Cloth.Fold.TUBULAR || cloth.fold() == Cloth.Fold.TO_THE_MIDDLE;
   }
 
   /** The selvages meet in the middle, and what lies on a fold stays within its flap. */

@@ -14,8 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Predicate;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Polygon;
 
 /**
  * Outlines of any kind on a strip of one width, in the least length: what a {@link Lay} does with
@@ -150,14 +148,7 @@ public final class StripLay implements Serializable {
   private static TurnedShape[] turned(Shape shape) {
     Curve outline = shape.outline();
     Curve turning = outline.areaSquareMm() < 0 ? outline.reversed() : outline;
-    Polygon flat = JtsBridge.toPolygon(turning, FLAT);
-    Coordinate[] ring = flat.getExteriorRing().getCoordinates();
-    double[] xy = new double[2 * (ring.length - 1)];
-    for (int i = 0; i < ring.length - 1; i++) {
-      xy[2 * i] = ring[i].x;
-      xy[2 * i + 1] = ring[i].y;
-    }
-    TurnedShape straight = TurnedShape.of(xy);
+    TurnedShape straight = TurnedShape.of(JtsBridge.toPolygon(turning, FLAT));
     return shape.turns().stream()
         .map(turn -> straight.turned(turn.toDegrees()))
         .toArray(TurnedShape[]::new);

@@ -2,6 +2,8 @@ package dev.drafting.core.lay;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
 
 /** A shape turned by one of the angles that it may have, about its own origin. */
 final class TurnedShape {
@@ -42,6 +44,18 @@ final class TurnedShape {
   /** The shape itself; counter-clockwise, x and y in turn. */
   static TurnedShape of(double[] xy) {
     return new TurnedShape(xy, ConvexParts.of(xy));
+  }
+
+  /** The outer ring of a polygon. */
+  static TurnedShape of(Polygon polygon) {
+    Coordinate[] ring = ((Polygon) polygon.norm()).getExteriorRing().getCoordinates();
+    int n = ring.length - 1;
+    double[] xy = new double[2 * n];
+    for (int i = 0; i < n; i++) {
+      xy[2 * i] = ring[n - i].x;
+      xy[2 * i + 1] = ring[n - i].y;
+    }
+    return of(xy);
   }
 
   TurnedShape turned(double degrees) {

@@ -22,6 +22,8 @@ import java.util.List;
 public final class LayDrawing {
   private static final double LETTERS = 4;
   private static final double SMALL = 3;
+  private static final double LEAST = 2;
+  private static final double FILLED = 0.85;
   private static final double MARK = 2.5;
   private static final double STEP = 100;
   private static final Transform SMALLER = Transform.scaling(0.2);
@@ -38,8 +40,8 @@ public final class LayDrawing {
   public static Drawing of(String title, LayPlan plan) {
     List<Group> groups = new ArrayList<>();
     groups.add(cloth(plan));
-    for (LaidPiece piece : plan.pieces()) {
-      groups.add(piece(piece));
+    for (int i = 0; i < plan.pieces().size(); i++) {
+      groups.add(piece(plan.pieces().get(i), i + 1));
     }
     return Drawing.of(title + ", lay plan", groups);
   }
@@ -50,12 +52,9 @@ public final class LayDrawing {
     double length = plan.length().toMm() * SMALLER.scale() / (crosswise ? 2 : 1);
     double width = cloth.tableWidth().toMm() * SMALLER.scale();
     List<Element> elements = new ArrayList<>();
-    boolean foldBelow =
-        cloth.fold() == Cloth.Fold.LENGTHWISE
-            || cloth.fold() == Cloth.Fold.PARTLY
-            || hasTwoFolds(cloth);
+    boolean foldBelow = cloth.fold().isBelow();
     line(elements, foldBelow, "lower edge", 0, 0, length, 0);
-    line(elements, hasTwoFolds(cloth), "upper edge", 0, width, length, width);
+    line(elements, cloth.fold().isAbove(), "upper edge", 0, width, length, width);
     line(elements, false, "cut end", 0, 0, 0, width);
     line(elements, crosswise, "end of the lay", length, 0, length, width);
     if (cloth.fold() == Cloth.Fold.PARTLY) {
@@ -70,20 +69,18 @@ public final class LayDrawing {
       elements.add(new Stroke(StrokeStyle.FINDING, "flaw", outline(flaw).map(SMALLER)));
     }
     String below = foldBelow ? "FOLD" : "SELVAGE";
-    String above = hasTwoFolds(cloth) ? "FOLD" : "SELVAGE";
+    String above = cloth.fold().isAbove() ? "FOLD" : "SELVAGE";
     double under = -MARK - 2.2 * LETTERS;
     elements.add(Label.of(below, new Point(0, under), Length.mm(LETTERS)));
     elements.add(Label.of(above, new Point(0, width + LETTERS / 2), Length.mm(LETTERS)));
     double y = under - 2 * LETTERS;
     for (String words : words(plan)) {
-      elements.add(Label.of(words, new Point(0, y), Length.mm(SMALL)));
-      y -= 1.6 * SMALL;
+      for (String row : Lettering.wrap(words, Length.mm(SMALL), Length.mm(length * FILLED))) {
+        elements.add(Label.of(row, new Point(0, y), Length.mm(SMALL)));
+        y -= 1.6 * SMALL;
+      }
     }
     return new Group("cloth", elements);
-  }
-
-  private static boolean hasTwoFolds(Cloth cloth) {
-    return cloth.fold() == Cloth.Fold.TUBULAR || cloth.fold() == Cloth.Fold.TO_THE_MIDDLE;
   }
 
   private static List<String> words(LayPlan plan) {
@@ -94,6 +91,12 @@ public final class LayDrawing {
             + " long, "
             + Math.round(100 * plan.use())
             + " % of it used; drawn 1 : 5, a mark every 10 cm");
+    for (int i = 0; i < plan.pieces().size(); i++) {
+      LaidPiece piece = plan.pieces().get(i);
+      if (letters(piece) < LEAST) {
+        words.add(i + 1 + " is " + piece.name());
+      }
+    }
     words.addAll(plan.notes());
     return words;
   }
@@ -139,17 +142,25 @@ public final class LayDrawing {
         new Point(x, y));
   }
 
-  private static Group piece(LaidPiece piece) {
-    Curve cutLine = piece.cutLine().map(SMALLER);
-    Box box = cutLine.bounds();
-    double room = Math.min(box.width().toMm() / (0.62 * piece.name().length()), SMALL * 1.5);
+  /** How large its name can be written on a piece, in mm. */
+  private static double letters(LaidPiece piece) {
+    double widthOfOne = Lettering.width(piece.name(), Length.mm(1)).toMm();
+    double width = piece.along().toMm() * SMALLER.scale() * FILLED;
+    return Math.min(width / widthOfOne, SMALL * 1.5);
+  }
+
+  /** Its name, or its number if the name has no room. */
+  private static Group piece(LaidPiece piece, int number) {
+    Box box = piece.cutLine().map(SMALLER).bounds();
+    boolean named = letters(piece) >= LEAST;
+    double height = named ? letters(piece) : SMALL;
     Point middle =
-        new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2 - room / 2);
-    List<Element> elements = new ArrayList<>();
-    elements.add(new Stroke(StrokeStyle.CUT_LINE, "cut", cutLine));
-    if (room >= SMALL / 3) {
-      elements.add(Label.of(piece.name(), middle, Length.mm(room)).withAnchor(Anchor.MIDDLE));
-    }
-    return new Group(piece.name(), elements);
+        new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2 - height / 2);
+    String text = named ? piece.name() : String.valueOf(number);
+    return new Group(
+        piece.name(),
+        List.of(
+            new Stroke(StrokeStyle.CUT_LINE, "cut", piece.toCut().map(SMALLER)),
+            Label.of(text, middle, Length.mm(height)).withAnchor(Anchor.MIDDLE)));
   }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class LayDrawingTest {
   private static LayPlan plan(Cloth cloth) {
     return Lay.on(cloth)
-        .withStrip("band", Length.cm(60), Length.cm(4))
+        .withStrip("left armhole binding", Length.cm(60), Length.cm(4))
         .withStripAlong("tie", Length.cm(62), Length.cm(3))
         .plan(1, 3);
   }
@@ -27,12 +27,26 @@ class LayDrawingTest {
     Drawing drawing = LayDrawing.of("vest", plan(Cloth.of(Length.cm(150)).foldedLengthwise()));
     assertEquals("vest, lay plan", drawing.title());
     assertEquals(
-        List.of("cloth", "tie", "band"), drawing.groups().stream().map(Group::name).toList());
+        List.of("cloth", "tie", "left armhole binding"),
+        drawing.groups().stream().map(Group::name).toList());
     assertTrue(
         words(drawing).containsAll(List.of("FOLD", "SELVAGE", "50 cm")), words(drawing).toString());
     assertEquals(
         "Cloth 150 cm wide, folded lengthwise, one way",
         words(drawing).stream().filter(text -> text.startsWith("Cloth")).findFirst().orElse(""));
+    assertTrue(words(drawing).contains("2 is left armhole binding"), words(drawing).toString());
+    assertEquals("2", drawing.groups().get(2).labels().get(0).text());
+  }
+
+  /** Nobody is told to cut where the fold is. */
+  @Test
+  void theFoldIsNoCutLine() {
+    LayPlan plan =
+        Lay.on(Cloth.of(Length.cm(90)).foldedLengthwise())
+            .withStrip("band", Length.cm(60), Length.cm(4))
+            .plan(1, 3);
+    Drawing drawing = LayDrawing.of("vest", plan);
+    assertEquals(640.0 / 5, drawing.groups().get(1).strokes().get(0).curve().length().toMm(), 1e-9);
   }
 
   @Test
