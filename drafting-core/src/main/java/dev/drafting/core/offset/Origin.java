@@ -15,7 +15,7 @@ import dev.drafting.core.geometry.Vector;
  * @param to the parameter where it ends; equal to {@code from} for a straight continuation
  */
 record Origin(Segment segment, int index, double from, double to) {
-  private static final int NEWTON_STEPS = 30;
+  private static final int NEWTON_STEPS = 60;
 
   /** The part of this stretch that is opposite two points of the strand at parameters u0 and u1. */
   Origin between(double u0, Point atU0, double u1, Point atU1) {
@@ -41,7 +41,13 @@ record Origin(Segment segment, int index, double from, double to) {
     return foot(point, guess);
   }
 
+  /**
+   * Newton's method, kept between two places that lie on either side of the foot: near the radius
+   * of curvature the distance hardly changes along the source, and Newton alone gets nowhere.
+   */
   private double foot(Point point, double guess) {
+    double before = from;
+    double behind = to;
     double t = guess;
     for (int i = 0; i < NEWTON_STEPS; i++) {
       Vector way = segment.derivativeAt(t);
@@ -50,10 +56,15 @@ record Origin(Segment segment, int index, double from, double to) {
         break;
       }
       Vector off = point.minus(segment.pointAt(t));
-      double curvature = segment.curvatureAt(t);
-      double lambda = 1 + curvature * way.cross(off) / -Math.sqrt(square);
-      double step = off.dot(way) / square / (lambda > 0.1 ? lambda : 1);
-      double next = clamp(t + step);
+      double ahead = off.dot(way);
+      if (ahead > 0) {
+        before = t;
+      } else {
+        behind = t;
+      }
+      double lambda = 1 - segment.curvatureAt(t) * way.cross(off) / Math.sqrt(square);
+      double newton = t + ahead / square / lambda;
+      double next = newton >= before && newton <= behind ? newton : (before + behind) / 2;
       if (Math.abs(next - t) < 1e-15) {
         break;
       }

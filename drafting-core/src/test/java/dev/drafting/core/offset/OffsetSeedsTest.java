@@ -68,6 +68,12 @@ class OffsetSeedsTest {
   }
 
   @ParameterizedTest
+  @ValueSource(longs = 40058196)
+  void aPlaceIsOppositeWhereTheDistanceIsAllButTheRadius(long seed) {
+    judge(RandomOutline.Kind.GARMENT, seed);
+  }
+
+  @ParameterizedTest
   @ValueSource(longs = {52974, 60491})
   void anOutlineOfNextToNoAreaIsNoOutline(long seed) {
     RandomOutline outline = RandomOutline.of(RandomOutline.Kind.STAR, seed);
