@@ -60,6 +60,23 @@ final class Noise {
   }
 
   /**
+   * Estimated from a line drawn round several corners: from the quarter of the differences that is
+   * smallest, which the corners leave alone.
+   */
+  static Noise ofRound(Samples samples) {
+    double least = Double.POSITIVE_INFINITY;
+    int count = 0;
+    for (int order : ORDERS) {
+      double[] found = samples.differences(order);
+      if (found.length >= ENOUGH) {
+        least = Math.min(least, Robust.scaleOfSmallest(found));
+        count = Math.max(count, found.length);
+      }
+    }
+    return new Noise(count == 0 ? 0 : least, count / 3.2);
+  }
+
+  /**
    * The noise of one edge: its own where it is rougher than the whole and long enough to say so.
    */
   Noise orOwn(List<Samples> strokes) {

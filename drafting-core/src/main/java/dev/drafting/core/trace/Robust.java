@@ -13,7 +13,20 @@ final class Robust {
   /** Tukey's constant: 95 % of the evidence of a normal sample is used. */
   private static final double BIWEIGHT = 4.685;
 
+  /** Makes the lower quartile of absolute values of a normal sample its standard deviation. */
+  private static final double QUARTILE_TO_DEVIATION = 1 / 0.31864;
+
   private Robust() {}
+
+  /** The standard deviation about zero, by the lower quartile of the absolute values. */
+  static double scaleOfSmallest(double[] values) {
+    double[] sizes = new double[values.length];
+    for (int i = 0; i < sizes.length; i++) {
+      sizes[i] = Math.abs(values[i]);
+    }
+    Arrays.sort(sizes);
+    return QUARTILE_TO_DEVIATION * sizes[sizes.length / 4];
+  }
 
   /** The standard deviation about zero, by the median of the absolute values; 0 for none. */
   static double scale(double[] values) {

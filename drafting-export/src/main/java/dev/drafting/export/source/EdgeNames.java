@@ -1,6 +1,7 @@
 package dev.drafting.export.source;
 
 import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.trace.Tracing;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -13,9 +14,11 @@ import java.util.Set;
 final class EdgeNames {
   private final Map<String, Set<String>> edges = new LinkedHashMap<>();
 
-  EdgeNames(Collection<Stroke> strokes) {
-    for (Stroke stroke : strokes) {
-      edges.computeIfAbsent(stroke.piece(), piece -> new LinkedHashSet<>()).add(stroke.edge());
+  EdgeNames(Collection<Tracing> tracings) {
+    for (Tracing tracing : tracings) {
+      Set<String> names = new LinkedHashSet<>();
+      tracing.edges().forEach(edge -> names.add(edge.name()));
+      edges.put(tracing.piece(), names);
     }
   }
 

@@ -99,7 +99,7 @@ public final class GarmentFolder {
     Optional<Length> wander =
         fields.find("wander").map(entry -> entry.length(Length.ZERO, MOST_WANDER));
     List<PieceReader.Source> sources = PieceReader.read(fields.get("pieces"), strokes);
-    EdgeNames edges = new EdgeNames(strokes);
+    EdgeNames edges = new EdgeNames(sources.stream().map(PieceReader.Source::tracing).toList());
     SeamReader seams =
         SeamReader.read(
             fields.get("seams"), edges, fields.find("sewing").map(SewingReader::machines));

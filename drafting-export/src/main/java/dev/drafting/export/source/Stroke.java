@@ -1,10 +1,15 @@
 package dev.drafting.export.source;
 
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Polyline;
+import dev.drafting.core.measure.Length;
 import java.util.Arrays;
 import java.util.List;
 
-/** One stroke of the pencil along one edge, as it stands in the file; points in centimetres. */
+/**
+ * One stroke of the pencil, along one edge or, without the name of an edge, past corners, as it
+ * stands in the file; points in centimetres.
+ */
 final class Stroke {
   private final String file;
   private final String piece;
@@ -39,7 +44,7 @@ final class Stroke {
   void requireLine() {
     if (size < 4) {
       throw DraftingException.of("the edge has one point")
-          .at(where() + ", " + piece + " / " + edge)
+          .at(where() + ", " + piece + (isNamed() ? " / " + edge : ""))
           .value(xy[0] + ", " + xy[1])
           .accepted("two different points or more");
     }
@@ -66,6 +71,20 @@ final class Stroke {
 
   String edge() {
     return edge;
+  }
+
+  /** Whether it runs along one edge that it names. */
+  boolean isNamed() {
+    return !edge.isEmpty();
+  }
+
+  /** In millimetres. */
+  Polyline line() {
+    double[] line = new double[size];
+    for (int i = 0; i < size; i++) {
+      line[i] = Length.cm(xy[i]).toMm();
+    }
+    return Polyline.of(line);
   }
 
   int points() {

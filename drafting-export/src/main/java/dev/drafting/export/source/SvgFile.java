@@ -22,8 +22,9 @@ import javax.xml.stream.XMLStreamReader;
 /**
  * Reads the edges of a garment from the paths of an SVG drawing. Each path is one stroke; its id
  * says of which piece and edge: {@code front.side}, with an underline for a space, and with a
- * number after a second point where an edge was drawn twice: {@code back.side.2}. Whatever could
- * reach outside the file or run in it is refused.
+ * number after a second point where an edge was drawn twice: {@code back.side.2}. A path whose id
+ * is a piece alone runs past the corners of the piece. Whatever could reach outside the file or run
+ * in it is refused.
  */
 final class SvgFile {
   private static final int LONGEST_LINE = 1_000_000;
@@ -31,7 +32,7 @@ final class SvgFile {
   private static final int MOST_POINTS = 100_000;
   private static final int DEEPEST = 50;
   private static final double CM_PER_INCH = 2.54;
-  private static final Pattern ID = Pattern.compile("([^.]+)\\.([^.]+)(?:\\.\\d{1,3})?");
+  private static final Pattern ID = Pattern.compile("([^.]+)(?:\\.([^.]+)(?:\\.\\d{1,3})?)?");
   private static final Pattern LENGTH =
       Pattern.compile("\\s*(\\d{1,9}(?:\\.\\d{0,12})?)\\s*(mm|cm|in|pt|pc|px|)\\s*");
   private static final Map<String, Double> CM = centimetres();
@@ -211,15 +212,19 @@ final class SvgFile {
   private void path(SvgTransform here) {
     String id = xml.getAttributeValue(null, "id");
     Matcher names = ID.matcher(id == null ? "" : id.replace('_', ' '));
-    boolean named = names.matches() && Entry.isName(names.group(1)) && Entry.isName(names.group(2));
+    String edge = names.matches() && names.group(2) != null ? names.group(2) : "";
+    boolean named =
+        names.matches()
+            && Entry.isName(names.group(1))
+            && (names.group(2) == null || Entry.isName(edge));
     if (!named) {
       throw fault("a path does not say which edge it is")
           .value(id == null ? "no id" : id)
-          .accepted("an id of piece and edge, such as front.neck");
+          .accepted("an id of piece and edge, such as front.neck, or of a piece drawn in one go");
     }
     String data = xml.getAttributeValue(null, "d");
     int line = xml.getLocation().getLineNumber();
-    Stroke stroke = new Stroke(name, names.group(1), names.group(2), line);
+    Stroke stroke = new Stroke(name, names.group(1), edge, line);
     strokes.add(
         placed(
             () -> {

@@ -15,7 +15,8 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * Reads traced points, a line each: piece, edge, x and y in centimetres. Lines that follow each
- * other with the same piece and edge are one stroke of the pencil.
+ * other with the same piece and edge are one stroke of the pencil. Where the edge is left empty,
+ * the stroke runs past corners.
  */
 final class TracingFile {
   static final int MOST_LINES = 100_000;
@@ -97,7 +98,7 @@ final class TracingFile {
               "piece,edge,x,y" + (missing ? "" : ", the numbers with decimal points, not commas"));
     }
     String piece = name(line, 0);
-    String edge = name(line, 1);
+    String edge = line.get(1).isEmpty() ? "" : name(line, 1);
     Stroke last = strokes.isEmpty() ? null : strokes.get(strokes.size() - 1);
     if (last == null || !last.piece().equals(piece) || !last.edge().equals(edge)) {
       last = new Stroke(name, piece, edge, text.line());

@@ -1,6 +1,7 @@
 package dev.drafting.export.source;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -47,6 +48,14 @@ class SvgFileTest {
     assertEquals("side", strokes.get(1).edge());
     assertEquals("side seam", path("M0 0V10").edge());
     assertEquals(1.5, strokes.get(1).x(0), 1e-12);
+  }
+
+  @Test
+  void aPieceMayBeDrawnInOneGo() throws IOException {
+    Stroke stroke = read(HEAD + "<path id='left_front' d='M0 0V10H5'/></svg>").get(0);
+    assertEquals("left front", stroke.piece());
+    assertFalse(stroke.isNamed());
+    assertTrue(path("M0 0V10").isNamed());
   }
 
   @Test
@@ -117,7 +126,7 @@ class SvgFileTest {
             "<g style='fill:url(http://example.org)'/>",
             "<defs><script/></defs>",
             "<rect width='1'/>",
-            "<path id='front' d='M0 0H1'/>",
+            "<path id='front.' d='M0 0H1'/>",
             "<path id='a.b' d='M0 0H1M2 2H3'/>",
             "<path id='a.b' d='M0 0L1'/>",
             "<path id='a.b' d='M0 0 X 1'/>",

@@ -82,6 +82,10 @@ final class TrueGarment {
     this.edges = List.of(edges);
   }
 
+  boolean isClosed() {
+    return extent != Extent.HALF_ON_FOLD;
+  }
+
   private static TrueEdge line(String name, double x, double y, double toX, double toY) {
     return TrueEdge.line(name, new Point(x, y), new Point(toX, toY));
   }

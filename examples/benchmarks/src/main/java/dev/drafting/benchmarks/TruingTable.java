@@ -1,16 +1,23 @@
 package dev.drafting.benchmarks;
 
 import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Polyline;
 import dev.drafting.core.trace.TracedEdge;
 import dev.drafting.core.trace.Tracing;
 import dev.drafting.core.trace.TruedPiece;
 import dev.drafting.core.trace.Truing;
+import dev.drafting.core.trace.UnnamedTracing;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.geom.LineString;
 
 /** How near truing comes to outlines that are known, and how long it takes. */
 final class TruingTable implements Table {
   private static final int SEEDS = 200;
+  private static final double FARTHEST_MM = 15;
   private static final double[] WANDERS = {0.5, 1, 2};
 
   @Override
@@ -24,6 +31,7 @@ final class TruingTable implements Table {
     for (TrueGarment garment : TrueGarment.ALL) {
       for (double wander : WANDERS) {
         rows.addAll(labelled(garment, wander));
+        rows.addAll(unnamed(garment, wander));
       }
     }
     return rows;
@@ -31,6 +39,10 @@ final class TruingTable implements Table {
 
   private List<Row> labelled(TrueGarment garment, double wander) {
     TruingScore ours = new TruingScore(garment);
+    Map<PlainTruing, TruingScore> theirs = new EnumMap<>(PlainTruing.class);
+    for (PlainTruing plain : PlainTruing.values()) {
+      theirs.put(plain, new TruingScore(garment));
+    }
     int crossings = 0;
     for (long seed = 0; seed < SEEDS; seed++) {
       List<List<Point>> strokes = new Pencil(seed, wander, Pencil.SPACING_MM).strokes(garment);
@@ -39,15 +51,61 @@ final class TruingTable implements Table {
       ours.tracing();
       for (int e = 0; e < garment.edges.size(); e++) {
         TrueEdge truth = garment.edges.get(e);
-        ours.add(e, truth, trued.piece().edge(truth.name()).curve());
+        List<Point> stroke = strokes.get(e);
+        int edge = e;
+        ours.add(edge, truth, trued.piece().edge(truth.name()).curve());
+        theirs.forEach(
+            (plain, score) -> {
+              LineString line = plain.line(stroke, wander);
+              score.add(edge, truth, PlainTruing.stations(line), line.getLength());
+            });
       }
     }
     String subject = subject(garment, wander);
+    List<Row> rows = new ArrayList<>();
+    rows.add(Row.atMost(name(), subject + ", RMS against noise", ours.rms() / wander, "1", 0.5));
+    theirs.forEach(
+        (plain, score) -> {
+          double ratio = score.rms() / ours.rms();
+          rows.add(Row.plain(name(), subject + ", RMS of " + plain.plainName, ratio, "times ours"));
+        });
+    rows.add(length(subject + ", edge length, mean of edges", wander, 100 * ours.lengthError()));
+    rows.add(length(subject + ", edge length, worst edge", wander, 100 * ours.worstLengthError()));
+    rows.add(Row.atMost(name(), subject + ", self-crossings", crossings, "1", 0));
+    return rows;
+  }
+
+  /** Traced past the corners in one go, from anywhere. */
+  private List<Row> unnamed(TrueGarment garment, double wander) {
+    CornerScore corners = new CornerScore(garment);
+    for (long seed = 0; seed < SEEDS; seed++) {
+      List<Point> round = new ArrayList<>();
+      new Pencil(seed, wander, Pencil.SPACING_MM).strokes(garment).forEach(round::addAll);
+      if (garment.isClosed()) {
+        Collections.rotate(round, -start(round, (int) (37 * seed % round.size())));
+      }
+      corners.add(UnnamedTracing.of("piece", garment.extent, Polyline.of(round)).corners());
+    }
+    String subject = subject(garment, wander) + ", corners ";
     return List.of(
-        Row.atMost(name(), subject + ", RMS against noise", ours.rms() / wander, "1", 0.5),
-        length(subject + ", edge length, mean of edges", wander, 100 * ours.lengthError()),
-        length(subject + ", edge length, worst edge", wander, 100 * ours.worstLengthError()),
-        Row.atMost(name(), subject + ", self-crossings", crossings, "1", 0));
+        share(subject + "found", wander, corners.recall()),
+        share(subject + "that are true", wander, corners.precision()));
+  }
+
+  /** The first point from here on that is not behind a gap: the pencil comes back to its start. */
+  private static int start(List<Point> round, int from) {
+    int start = from;
+    while (round.get(start).distanceTo(round.get(Math.floorMod(start - 1, round.size()))).toMm()
+        > FARTHEST_MM) {
+      start = (start + 1) % round.size();
+    }
+    return start;
+  }
+
+  private Row share(String subject, double wander, double share) {
+    return wander == 1
+        ? Row.atLeast(name(), subject, share, "1", 0.98)
+        : Row.plain(name(), subject, share, "1");
   }
 
   private Row length(String subject, double wander, double percent) {

@@ -1,0 +1,144 @@
+package dev.drafting.core.trace;
+
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.util.MathUtils;
+
+/**
+ * Tells a corner from a place where an edge runs through. How much worse one smooth cubic past the
+ * place explains the points than two that know nothing of each other is looked at over longer and
+ * longer stretches, until it is well out of the noise; and then over shorter ones again: of a
+ * corner more is left there than of a bend.
+ */
+final class Joint {
+  private static final int CUBIC = 3;
+  private static final int SHORTEST = 6;
+  private static final int FEWEST = 3;
+  private static final int MOST_BESIDE_SHORT = 24;
+  private static final double LONGER = Math.sqrt(2);
+
+  /** What stands out so far is looked at over no longer stretches; in variances. */
+  private static final double SURE = 400;
+
+  /** Where short edges allow no more, this much will do. */
+  private static final double DOUBTFUL = 30;
+
+  /** A corner may also have stood out this far before the bend of its edges came into it. */
+  private static final double ALSO = 60;
+
+  /** Edges bend beside their corners: what is left need not be all that of a corner. */
+  private static final double CORNERLIKE = 0.2;
+
+  /** What two cubics explain more of mere noise than one. */
+  private static final int OF_NOISE = 2 * (CUBIC + 1);
+
+  /** A shallower turn is no corner that a maker would see. */
+  static final double SHALLOWEST = Math.toRadians(10);
+
+  private final Walk walk;
+  private final Segmentation.Part one;
+  private final Segmentation.Part next;
+  private final double variance;
+  private final double at;
+  private final int reach;
+  private final double standsOut;
+
+  /** Whether one of the stretches has too few points to tell a bend from a corner. */
+  private final boolean isShort;
+
+  private final boolean corner;
+
+  /** The joint between two neighbouring stretches. */
+  Joint(Walk walk, Segmentation.Part one, Segmentation.Part next, double noise) {
+    this.walk = walk;
+    this.one = one;
+    this.next = next;
+    this.variance = noise * noise;
+    this.at = (walk.way[one.to()] + walk.way[next.from()]) / 2;
+    int shorter = Math.min(one.to() - one.from(), next.to() - next.from()) + 1;
+    this.isShort = shorter < FEWEST;
+    int longest = isShort ? MOST_BESIDE_SHORT : shorter;
+    int sure = Math.min(SHORTEST, longest);
+    while (sure < longest && standsOut(sure) < SURE) {
+      sure = Math.min((int) Math.ceil(sure * LONGER), longest);
+    }
+    this.reach = sure;
+    this.standsOut = standsOut(sure);
+    int before = (int) Math.floor(reach / LONGER);
+    this.corner = isCorner(reach, DOUBTFUL) || isCorner(before, ALSO);
+  }
+
+  Segmentation.Part one() {
+    return one;
+  }
+
+  Segmentation.Part next() {
+    return next;
+  }
+
+  /** How much a corner here would explain, in variances, as far as need be looked. */
+  double standsOut() {
+    return standsOut;
+  }
+
+  /** Whether the line turns a corner here. */
+  boolean isCorner() {
+    return corner;
+  }
+
+  private boolean isCorner(int blocks, double least) {
+    double stands = standsOut(blocks);
+    if (stands < least || kink(blocks) < SHALLOWEST) {
+      return false;
+    }
+    if (isShort) {
+      return true;
+    }
+    double score = 0;
+    for (int shorter : new int[] {(int) Math.round(blocks / LONGER), blocks / 2}) {
+      double corner = expected(t -> Math.abs(t), shorter, blocks, stands);
+      double bend = expected(t -> t * Math.abs(t), shorter, blocks, stands);
+      score +=
+          Math.sqrt(Math.max(0, standsOut(shorter)))
+              - (CORNERLIKE * corner + (1 - CORNERLIKE) * bend);
+    }
+    return score >= 0;
+  }
+
+  /** The root of what would stand out over a shorter stretch if this were the shape of the line. */
+  private double expected(DoubleUnaryOperator shape, int shorter, int blocks, double stands) {
+    double now = left(shape, blocks);
+    return now == 0 ? 0 : Math.sqrt(stands * left(shape, shorter) / now);
+  }
+
+  private double left(DoubleUnaryOperator shape, int blocks) {
+    Moments moments = new Moments(at, 0, 0);
+    for (int i = first(blocks); i <= last(blocks); i++) {
+      moments.add(walk.way[i], 0, shape.applyAsDouble(walk.way[i] - at));
+    }
+    return moments.left(CUBIC);
+  }
+
+  /** By how much the line turns here, judged so far to either side, in radians. */
+  private double kink(int blocks) {
+    double turn =
+        walk.moments(next.from(), last(blocks)).direction(CUBIC, at)
+            - walk.moments(first(blocks), one.to()).direction(CUBIC, at);
+    return Math.abs(MathUtils.normalizeAngle(turn, 0));
+  }
+
+  private double standsOut(int blocks) {
+    double together = walk.moments(first(blocks), last(blocks)).left(CUBIC);
+    double apart =
+        walk.moments(first(blocks), one.to()).left(CUBIC)
+            + walk.moments(next.from(), last(blocks)).left(CUBIC);
+    return (together - apart) / variance - OF_NOISE;
+  }
+
+  private int first(int blocks) {
+    return Math.max(one.from(), one.to() + 1 - blocks);
+  }
+
+  private int last(int blocks) {
+    return Math.min(next.to(), next.from() - 1 + blocks);
+  }
+}

@@ -1,0 +1,79 @@
+package dev.drafting.core.trace;
+
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Polyline;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.measure.LengthUnit;
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * What was traced between two corners: an edge that has no name yet.
+ *
+ * @since 0.1
+ */
+public final class TracedStretch implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final int number;
+  private final Polyline points;
+
+  TracedStretch(int number, Polyline points) {
+    this.number = number;
+    this.points = points;
+  }
+
+  /**
+   * Its number among the stretches of its piece, counter-clockwise.
+   *
+   * @return 1 for the first
+   */
+  public int number() {
+    return number;
+  }
+
+  /**
+   * The first of its points.
+   *
+   * @return a point in millimetres
+   */
+  public Point from() {
+    return points.point(0);
+  }
+
+  /**
+   * The last of its points.
+   *
+   * @return a point in millimetres
+   */
+  public Point to() {
+    return points.point(points.size() - 1);
+  }
+
+  /**
+   * Its traced points.
+   *
+   * @return the points in millimetres, counter-clockwise
+   */
+  public Polyline points() {
+    return points;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TracedStretch that
+        && number == that.number
+        && points.equals(that.points);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(number, points);
+  }
+
+  @Override
+  public String toString() {
+    Length straight = from().distanceTo(to());
+    return number + ": " + from() + " to " + to() + ", " + straight.text(LengthUnit.MM) + " apart";
+  }
+}
