@@ -1,6 +1,7 @@
 package dev.drafting.core.trace;
 
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Transform;
 import java.io.Serializable;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -98,6 +99,44 @@ public final class Tracing implements Serializable {
                     most == 1 ? "each edge once" : "each edge of a whole piece once or twice");
           }
         });
+  }
+
+  /**
+   * This tracing laid elsewhere, turned or mirrored.
+   *
+   * @param transform where its points go
+   * @return the tracing there
+   * @throws DraftingException if a point would be over 100 m away
+   */
+  public Tracing map(Transform transform) {
+    List<TracedEdge> mapped =
+        edges.stream()
+            .map(edge -> TracedEdge.of(edge.name(), edge.points().map(transform)))
+            .collect(Collectors.toList());
+    return of(piece, extent, mapped);
+  }
+
+  /**
+   * This tracing with another line for an edge: the back of a garment with the front's, its own
+   * neckline traced through both layers.
+   *
+   * @param name what the other piece is called
+   * @param edge the line that takes the place of all strokes of that name
+   * @return the tracing of the other piece
+   * @throws DraftingException if no edge of that name was traced
+   */
+  public Tracing withLine(String name, TracedEdge edge) {
+    List<TracedEdge> others =
+        edges.stream().filter(e -> !e.name().equals(edge.name())).collect(Collectors.toList());
+    if (others.size() == edges.size()) {
+      throw DraftingException.of("no such edge was traced")
+          .at(piece)
+          .value(edge.name())
+          .accepted(
+              edges.stream().map(TracedEdge::name).distinct().collect(Collectors.joining(", ")));
+    }
+    others.add(edge);
+    return of(name, extent, others);
   }
 
   /**

@@ -37,6 +37,8 @@ public enum StrokeStyle {
   FINISHED_EDGE("the finished edge", 0.5),
   /** The finished edge as it was before a change. */
   BEFORE("the finished edge before", 0.25, 8, 6),
+  /** What the pencil drew; only in the pictures of tracings. */
+  TRACED("what was traced", 0.18),
   /** The edge at which a step of the work is done; only in the pictures of steps. */
   WORKED("", 0.5),
   /** Edges of sheets, test squares and other furniture of the page. */

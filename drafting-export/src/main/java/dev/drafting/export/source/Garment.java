@@ -2,6 +2,7 @@ package dev.drafting.export.source;
 
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.trace.Tracing;
 import dev.drafting.core.trace.TruedPiece;
 import dev.drafting.knit.Draft;
 import java.io.Serializable;
@@ -23,6 +24,9 @@ public final class Garment implements Serializable {
   private final String about;
 
   @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<Tracing> tracings;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<TruedPiece> trued;
 
   private final Pattern pattern;
@@ -30,8 +34,14 @@ public final class Garment implements Serializable {
   @SuppressWarnings("serial") // always an unmodifiable view of a LinkedHashMap
   private final Map<String, Draft> makes;
 
-  Garment(String about, List<TruedPiece> trued, Pattern pattern, Map<String, Draft> makes) {
+  Garment(
+      String about,
+      List<Tracing> tracings,
+      List<TruedPiece> trued,
+      Pattern pattern,
+      Map<String, Draft> makes) {
     this.about = about;
+    this.tracings = List.copyOf(tracings);
     this.trued = List.copyOf(trued);
     this.pattern = pattern;
     this.makes = Collections.unmodifiableMap(new LinkedHashMap<>(makes));
@@ -53,6 +63,15 @@ public final class Garment implements Serializable {
    */
   public String about() {
     return about;
+  }
+
+  /**
+   * The pieces as they were traced, their edges named.
+   *
+   * @return unmodifiable, in the order of the description
+   */
+  public List<Tracing> tracings() {
+    return tracings;
   }
 
   /**
@@ -106,6 +125,7 @@ public final class Garment implements Serializable {
   public boolean equals(Object other) {
     return other instanceof Garment
         && ((Garment) other).about.equals(about)
+        && ((Garment) other).tracings.equals(tracings)
         && ((Garment) other).trued.equals(trued)
         && ((Garment) other).pattern.equals(pattern)
         && ((Garment) other).makes.equals(makes);
@@ -113,7 +133,7 @@ public final class Garment implements Serializable {
 
   @Override
   public int hashCode() {
-    return Objects.hash(about, trued, pattern, makes);
+    return Objects.hash(about, tracings, trued, pattern, makes);
   }
 
   /** The name, the pieces and the makes, the first eight of each. */

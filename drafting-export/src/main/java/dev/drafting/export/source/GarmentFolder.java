@@ -6,6 +6,7 @@ import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Finish;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.trace.Tracing;
 import dev.drafting.core.trace.TruedPiece;
 import dev.drafting.core.trace.Truing;
 import dev.drafting.knit.Draft;
@@ -99,7 +100,8 @@ public final class GarmentFolder {
     Optional<Length> wander =
         fields.find("wander").map(entry -> entry.length(Length.ZERO, MOST_WANDER));
     List<PieceReader.Source> sources = PieceReader.read(fields.get("pieces"), strokes);
-    EdgeNames edges = new EdgeNames(sources.stream().map(PieceReader.Source::tracing).toList());
+    List<Tracing> tracings = sources.stream().map(PieceReader.Source::tracing).toList();
+    EdgeNames edges = new EdgeNames(tracings);
     SeamReader seams =
         SeamReader.read(
             fields.get("seams"), edges, fields.find("sewing").map(SewingReader::machines));
@@ -111,7 +113,7 @@ public final class GarmentFolder {
     Pattern pattern = whole.placed(() -> finished(plain, seams.finishes(), finishes));
     Map<String, Draft> makes =
         DraftReader.makes(fields, pattern, cloths(sources, finishes), openings(finishes));
-    return new Garment(about, trued, pattern, makes);
+    return new Garment(about, tracings, trued, pattern, makes);
   }
 
   /** Every edge is either sewn to another one or finished. */

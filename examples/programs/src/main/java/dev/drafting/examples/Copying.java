@@ -3,11 +3,15 @@ package dev.drafting.examples;
 import dev.drafting.export.Export;
 import dev.drafting.export.Progress;
 import dev.drafting.export.WrittenFile;
+import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.PlainName;
+import dev.drafting.export.drawing.TracingDrawing;
 import dev.drafting.export.pdf.Paper;
 import dev.drafting.export.source.Garment;
+import dev.drafting.export.svg.SvgFormat;
 import dev.drafting.knit.Draft;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,11 +39,21 @@ final class Copying {
       out.println("Drafting and drawing " + make.getKey());
       write(make.getValue(), files.staging().resolve(folder(make.getKey(), folders)));
     }
+    tracing();
     List<String> report = Report.of(garment);
     List<String> listing = listing();
     files.publish();
     report.forEach(out::println);
     listing.forEach(out::println);
+  }
+
+  /** What was traced under what it was trued to, the same for all makes. */
+  private void tracing() throws IOException {
+    Drawing drawing = TracingDrawing.of(garment.name(), garment.tracings(), garment.trued());
+    try (OutputStream file =
+        Files.newOutputStream(files.staging().resolve("traced-and-trued.svg"))) {
+      SvgFormat.of().write(drawing, file);
+    }
   }
 
   /** A folder's name for a make, different from those that are taken. */
