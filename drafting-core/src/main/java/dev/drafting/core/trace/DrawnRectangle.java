@@ -27,7 +27,7 @@ import org.apache.commons.math3.linear.RealVector;
  * DrawnRectangle sheet = DrawnRectangle.of(Length.mm(210), Length.mm(297),
  *     new Point(10, 10), new Point(1060, 10), new Point(1060, 1495), new Point(10, 1495));
  * sheet.corrected(new Point(535, 10));  // => (105, 0)
- * sheet;  // => 210 mm x 297 mm, 0.2 mm to the unit, out of square by 0.0°
+ * sheet;  // => 210 mm x 297 mm, 0.200 mm to the unit, out of square by 0.0°
  * }</pre>
  *
  * @since 0.1

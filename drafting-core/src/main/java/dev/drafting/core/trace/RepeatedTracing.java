@@ -2,8 +2,8 @@ package dev.drafting.core.trace;
 
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
-import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.measure.LengthUnit;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,8 @@ import java.util.stream.Stream;
  * the other side of the paper is turned over.
  *
  * <p>Half on the fold and whole tracings go together; the result is a half, for a whole piece is
- * folded in its middle anyway. Tracings as they lie go together among themselves, wherever they lie.
+ * folded in its middle anyway. Tracings as they lie go together among themselves, wherever they
+ * lie.
  *
  * <pre>{@code
  * Tracing once = Tracing.of("pocket", Extent.AS_IT_LIES, List.of(
@@ -25,7 +26,7 @@ import java.util.stream.Stream;
  *     TracedEdge.of("top", 100, 120, 0, 121), TracedEdge.of("left", 0, 121, 0, 0)));
  * Tracing again = once.map(Transform.translation(new Vector(500, 20)));
  * RepeatedTracing twice = RepeatedTracing.of(once, again);
- * twice.deviation(1);  // => 0 mm
+ * twice.deviation(1).text(LengthUnit.MM);  // => 0 mm
  * Truing.of(twice.together()).result().report().edge("bottom").points();  // => 4
  * }</pre>
  *
@@ -141,6 +142,6 @@ public final class RepeatedTracing implements Serializable {
         + ", traced "
         + tracings.size()
         + " times, off their mean "
-        + deviations.stream().map(Length::toString).collect(Collectors.joining(", "));
+        + deviations.stream().map(off -> off.text(LengthUnit.MM)).collect(Collectors.joining(", "));
   }
 }

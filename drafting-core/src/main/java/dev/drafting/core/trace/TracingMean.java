@@ -161,7 +161,8 @@ final class TracingMean {
         "tracing " + (tracing + 1) + " shows the other side of the piece; it was turned over");
   }
 
-  private void stretched(int tracing, double more, String greater, String smaller, List<Finding> findings) {
+  private void stretched(
+      int tracing, double more, String greater, String smaller, List<Finding> findings) {
     if (Math.abs(more) <= STRETCHED) {
       return;
     }

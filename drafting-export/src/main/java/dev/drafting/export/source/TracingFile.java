@@ -5,8 +5,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
@@ -31,6 +33,9 @@ final class TracingFile {
   private final String name;
   private final StrictText text;
   private final List<Stroke> strokes = new ArrayList<>();
+
+  /** Of each piece, whether its lines name their edge. */
+  private final Map<String, Boolean> named = new HashMap<>();
 
   private TracingFile(String name, StrictText text) {
     this.name = name;
@@ -99,12 +104,23 @@ final class TracingFile {
     }
     String piece = name(line, 0);
     String edge = line.get(1).isEmpty() ? "" : name(line, 1);
+    requireAllOrNone(piece, edge);
     Stroke last = strokes.isEmpty() ? null : strokes.get(strokes.size() - 1);
     if (last == null || !last.piece().equals(piece) || !last.edge().equals(edge)) {
       last = new Stroke(name, piece, edge, text.line());
       strokes.add(last);
     }
     last.add(text.line(), centimetres(line, 2), centimetres(line, 3));
+  }
+
+  /** Either all lines of a piece name their edge, or none. */
+  private void requireAllOrNone(String piece, String edge) {
+    Boolean before = named.putIfAbsent(piece, !edge.isEmpty());
+    if (before != null && before == edge.isEmpty()) {
+      throw fault(1, "some lines of a piece name their edge and some do not")
+          .value(edge.isEmpty() ? "nothing" : edge)
+          .accepted("an edge in every line of the piece, or in none");
+    }
   }
 
   private String name(CSVRecord line, int column) {

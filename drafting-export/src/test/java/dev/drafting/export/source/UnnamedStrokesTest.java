@@ -81,8 +81,8 @@ class UnnamedStrokesTest {
   @Test
   void edgesAreNamedOnceOnly() throws IOException {
     assertEquals(
-        "tracing.csv, lines 2 to 93: front: some strokes of a piece name their edge and some do not. "
-            + "Found: hem. Accepted: all of them, or none.",
+        "tracing.csv, line 4, field edge: some lines of a piece name their edge and some do not. "
+            + "Found: nothing. Accepted: an edge in every line of the piece, or in none.",
         refused("tracing.csv", "front,,0,0", "front,hem,0,0\nfront,hem,1,0"));
     write();
     assertEquals(

@@ -45,7 +45,7 @@ class CopyGarmentTest {
     assertEquals(0, Vest.run(Vest.FOLDER, one).code());
     assertEquals(0, Vest.run(Vest.FOLDER, other).code());
     Map<String, String> written = Vest.contents(one);
-    assertEquals(12, written.size());
+    assertEquals(13, written.size());
     assertEquals(written, Vest.contents(other));
     written.forEach((name, content) -> assertTrue(content.length() > 1_000, name));
   }
@@ -78,7 +78,7 @@ class CopyGarmentTest {
     assertTrue(run.err().startsWith("a folder stands where a file is to be written."), run.err());
     assertEquals("old", Files.readString(first));
     try (Stream<Path> left = Files.list(out)) {
-      assertEquals(3, left.count());
+      assertEquals(4, left.count());
     }
   }
 
@@ -101,7 +101,7 @@ class CopyGarmentTest {
       System.clearProperty("garment");
       System.clearProperty("out");
     }
-    assertEquals(12, Vest.contents(out).size());
+    assertEquals(13, Vest.contents(out).size());
   }
 
   @Test
@@ -114,7 +114,7 @@ class CopyGarmentTest {
     assertEquals(0, Vest.run(garment, out).code());
     try (Stream<Path> makes = Files.list(out)) {
       assertEquals(
-          List.of("a-cotton-jersey", "a-cotton-jersey-2", "c-pique"),
+          List.of("a-cotton-jersey", "a-cotton-jersey-2", "c-pique", "traced-and-trued.svg"),
           makes.map(path -> String.valueOf(path.getFileName())).sorted().toList());
     }
   }
