@@ -54,13 +54,18 @@ public final class Reshaping implements Serializable {
   @SuppressWarnings("serial")
   private final Set<EdgeRef> turning;
 
+  /** Seams that differ by no more than this from what they should are made to match. */
+  private final Length evened;
+
   private Reshaping(
       Pattern pattern,
       List<SideShift> shifts,
       Map<String, PieceScale> scales,
       Map<EdgeRef, Vector> moves,
       Set<EdgeRef> yielding,
-      Set<EdgeRef> turning) {
+      Set<EdgeRef> turning,
+      Length evened) {
+    this.evened = evened;
     this.pattern = pattern;
     this.shifts = shifts;
     this.scales = scales;
@@ -82,7 +87,8 @@ public final class Reshaping implements Serializable {
         Map.of(),
         Map.of(),
         Set.of(),
-        Set.of());
+        Set.of(),
+        Length.ZERO);
   }
 
   /**
@@ -97,7 +103,7 @@ public final class Reshaping implements Serializable {
     Objects.requireNonNull(pattern.edge(arriving));
     Map<EdgeRef, Vector> more = new LinkedHashMap<>(moves);
     more.merge(arriving, move, Vector::plus);
-    return new Reshaping(pattern, shifts, scales, more, yielding, turning);
+    return new Reshaping(pattern, shifts, scales, more, yielding, turning, evened);
   }
 
   /**
@@ -120,7 +126,7 @@ public final class Reshaping implements Serializable {
     shift.check(pattern.edge(edge).length());
     List<SideShift> more = new ArrayList<>(shifts);
     more.add(shift);
-    return new Reshaping(pattern, List.copyOf(more), scales, moves, yielding, turning);
+    return new Reshaping(pattern, List.copyOf(more), scales, moves, yielding, turning, evened);
   }
 
   /**
@@ -139,7 +145,7 @@ public final class Reshaping implements Serializable {
     more.put(piece, scale);
     Set<EdgeRef> free = new LinkedHashSet<>(yielding);
     pattern.piece(piece).edges().forEach(edge -> free.add(new EdgeRef(piece, edge.name())));
-    return new Reshaping(pattern, shifts, more, moves, free, turning);
+    return new Reshaping(pattern, shifts, more, moves, free, turning, evened);
   }
 
   /**
@@ -153,7 +159,28 @@ public final class Reshaping implements Serializable {
     Objects.requireNonNull(pattern.edge(arriving));
     Set<EdgeRef> more = new LinkedHashSet<>(yielding);
     more.add(arriving);
-    return new Reshaping(pattern, shifts, scales, moves, more, turning);
+    return new Reshaping(pattern, shifts, scales, moves, more, turning, evened);
+  }
+
+  /**
+   * Makes the sides of seams as long as they should be, one as the other but for the ease: what is
+   * left between pieces that were traced apart. All corners may give way, each by the least.
+   *
+   * @param most seams that are off by more are kept as they are: that is no wandering of a pencil
+   * @return the reshaping with matched seams
+   * @throws DraftingException if it is negative
+   */
+  public Reshaping evened(Length most) {
+    if (most.isNegative()) {
+      throw DraftingException.of("seams cannot be off by less than nothing")
+          .value(most)
+          .accepted("0 mm or more");
+    }
+    Set<EdgeRef> free = new LinkedHashSet<>(yielding);
+    for (Piece piece : pattern.pieces()) {
+      piece.edges().forEach(edge -> free.add(new EdgeRef(piece.name(), edge.name())));
+    }
+    return new Reshaping(pattern, shifts, scales, moves, free, turning, most);
   }
 
   /**
@@ -169,7 +196,7 @@ public final class Reshaping implements Serializable {
     Objects.requireNonNull(pattern.edge(edge));
     Set<EdgeRef> more = new LinkedHashSet<>(turning);
     more.add(edge);
-    return new Reshaping(pattern, shifts, scales, moves, yielding, more);
+    return new Reshaping(pattern, shifts, scales, moves, yielding, more, evened);
   }
 
   /**
@@ -188,7 +215,7 @@ public final class Reshaping implements Serializable {
       scaled = scaled.withPiece(scale.getValue().of(scaled.piece(scale.getKey())));
     }
     Turns turns = new Turns(scaled, turning);
-    Map<EdgeRef, Vector> all = SeamFit.of(pattern, scaled, moves, yielding, turns).moves();
+    Map<EdgeRef, Vector> all = SeamFit.of(pattern, scaled, moves, yielding, turns, evened).moves();
     Pattern result = scaled;
     for (Piece piece : scaled.pieces()) {
       result = result.withPiece(CornerMoves.of(piece, all, turns).piece());
@@ -204,12 +231,13 @@ public final class Reshaping implements Serializable {
         && that.scales.equals(scales)
         && that.moves.equals(moves)
         && that.yielding.equals(yielding)
-        && that.turning.equals(turning);
+        && that.turning.equals(turning)
+        && that.evened.equals(evened);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(pattern, shifts, scales, moves, yielding, turning);
+    return Objects.hash(pattern, shifts, scales, moves, yielding, turning, evened);
   }
 
   @Override
@@ -222,6 +250,7 @@ public final class Reshaping implements Serializable {
         + moves.size()
         + (moves.size() == 1 ? " corner" : " corners")
         + " moved"
-        + (shifts.isEmpty() ? "" : ", " + shifts.size() + " moved sideways");
+        + (shifts.isEmpty() ? "" : ", " + shifts.size() + " moved sideways")
+        + (evened.isZero() ? "" : ", seams evened up to " + evened);
   }
 }

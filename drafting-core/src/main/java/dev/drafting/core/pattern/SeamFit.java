@@ -2,6 +2,7 @@ package dev.drafting.core.pattern;
 
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,8 +15,9 @@ import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
 
 /**
- * Moves corners by the least that keeps both sides of every seam as well matched as they were:
- * Gauss-Newton steps of least norm over the corners that may give way.
+ * Moves corners by the least that keeps both sides of every seam as well matched as they were, or
+ * makes those match that nearly did: Gauss-Newton steps of least norm over the corners that may
+ * give way.
  */
 final class SeamFit {
   private static final int MOST_STEPS = 20;
@@ -40,7 +42,8 @@ final class SeamFit {
       Pattern scaled,
       Map<EdgeRef, Vector> moves,
       Set<EdgeRef> yielding,
-      Turns turns) {
+      Turns turns,
+      Length evened) {
     this.turns = turns;
     this.scaled = scaled;
     this.moves = new LinkedHashMap<>(moves);
@@ -50,9 +53,15 @@ final class SeamFit {
     this.seams = scaled.seams().stream().filter(seam -> !seam.isMirrored()).toList();
     this.wanted = new double[seams.size()];
     for (int i = 0; i < wanted.length; i++) {
-      wanted[i] =
-          lengths(original, seams.get(i).first()) - lengths(original, seams.get(i).second());
+      wanted[i] = wanted(original, seams.get(i), evened.toMm());
     }
+  }
+
+  /** By how much the first side should be longer: as before, or by its ease if it nearly was. */
+  private static double wanted(Pattern original, Seam seam, double evened) {
+    double before = lengths(original, seam.first()) - lengths(original, seam.second());
+    double ease = seam.ease().toMm();
+    return Math.abs(before - ease) <= evened ? ease : before;
   }
 
   static SeamFit of(
@@ -60,8 +69,9 @@ final class SeamFit {
       Pattern scaled,
       Map<EdgeRef, Vector> moves,
       Set<EdgeRef> yielding,
-      Turns turns) {
-    return new SeamFit(original, scaled, moves, yielding, turns);
+      Turns turns,
+      Length evened) {
+    return new SeamFit(original, scaled, moves, yielding, turns, evened);
   }
 
   private void addCorners(Piece piece, Set<EdgeRef> yielding) {

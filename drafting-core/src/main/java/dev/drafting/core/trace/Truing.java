@@ -41,6 +41,7 @@ public final class Truing implements Serializable {
   private static final Length FINEST = Length.mm(0.1);
   private static final Length COARSEST = Length.mm(50);
   private static final Length ROUGH = Length.mm(3);
+  private static final Length FARTHEST_OUTSIDE = Length.mm(100);
 
   private final Tracing tracing;
   private final @Nullable Length smoothing;
@@ -51,11 +52,16 @@ public final class Truing implements Serializable {
   @SuppressWarnings("serial") // always an unmodifiable set of the JDK
   private final Set<String> pointed;
 
+  @SuppressWarnings("serial") // always an unmodifiable map of the JDK
+  private final Map<String, Length> outside;
+
   private Truing(
       Tracing tracing,
       @Nullable Length smoothing,
       Map<String, Straightness> forms,
-      Set<String> pointed) {
+      Set<String> pointed,
+      Map<String, Length> outside) {
+    this.outside = Collections.unmodifiableMap(outside);
     this.tracing = tracing;
     this.smoothing = smoothing;
     this.forms = Collections.unmodifiableMap(forms);
@@ -70,7 +76,11 @@ public final class Truing implements Serializable {
    */
   public static Truing of(Tracing tracing) {
     return new Truing(
-        Objects.requireNonNull(tracing, "tracing"), null, new TreeMap<>(), new TreeSet<>());
+        Objects.requireNonNull(tracing, "tracing"),
+        null,
+        new TreeMap<>(),
+        new TreeSet<>(),
+        new TreeMap<>());
   }
 
   /**
@@ -92,7 +102,7 @@ public final class Truing implements Serializable {
           .value(wandering)
           .accepted("0.1 to 50 mm");
     }
-    return new Truing(tracing, wandering, forms, pointed);
+    return new Truing(tracing, wandering, forms, pointed, outside);
   }
 
   /**
@@ -121,7 +131,7 @@ public final class Truing implements Serializable {
     checkTraced(edge);
     Map<String, Straightness> more = new TreeMap<>(forms);
     more.put(edge, form);
-    return new Truing(tracing, smoothing, more, pointed);
+    return new Truing(tracing, smoothing, more, pointed, outside);
   }
 
   /**
@@ -136,7 +146,32 @@ public final class Truing implements Serializable {
     checkTraced(edge);
     Set<String> more = new TreeSet<>(pointed);
     more.add(edge);
-    return new Truing(tracing, smoothing, forms, more);
+    return new Truing(tracing, smoothing, forms, more, outside);
+  }
+
+  /**
+   * Says that what was traced along an edge lies outside its finished edge: an old cut edge, with
+   * its allowance; the silhouette of a garment whose seam has rolled to the other side. The piece
+   * is drawn inside it; the report tells of the traced line.
+   *
+   * @param edge the name of a traced edge
+   * @param distance how far outside; inside if negative, as a seam that shows on the piece; at most
+   *     100 mm
+   * @return a truing with this edge drawn at a distance from its tracing
+   * @throws DraftingException if no such edge was traced, or the distance is out of range
+   */
+  public Truing withTracedOutside(String edge, Length distance) {
+    checkTraced(edge);
+    if (distance.abs().compareTo(FARTHEST_OUTSIDE) > 0) {
+      throw DraftingException.of("what was traced lies too far from the finished edge")
+          .at(edge)
+          .at(tracing.piece())
+          .value(distance)
+          .accepted("100 mm outside to 100 mm inside");
+    }
+    Map<String, Length> more = new TreeMap<>(outside);
+    more.put(edge, distance);
+    return new Truing(tracing, smoothing, forms, pointed, more);
   }
 
   private void checkTraced(String edge) {
@@ -174,11 +209,12 @@ public final class Truing implements Serializable {
    * Trues the tracing.
    *
    * @return the piece, half on the fold, and the report
-   * @throws DraftingException if the edges do not join up, a half does not end at the fold, or the
-   *     two sides of a whole piece do not answer to each other
+   * @throws DraftingException if the edges do not join up, a half does not end at the fold, the two
+   *     sides of a whole piece do not answer to each other, or an edge does not reach as far inside
+   *     its tracing as it should lie
    */
   public TruedPiece result() {
-    return new Assembling(outline(), roughness()).result();
+    return TracedOutside.taken(outside, new Assembling(outline(), roughness()).result());
   }
 
   private Outline outline() {
@@ -223,12 +259,13 @@ public final class Truing implements Serializable {
         && tracing.equals(that.tracing)
         && Objects.equals(smoothing, that.smoothing)
         && forms.equals(that.forms)
-        && pointed.equals(that.pointed);
+        && pointed.equals(that.pointed)
+        && outside.equals(that.outside);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(tracing, smoothing, forms, pointed);
+    return Objects.hash(tracing, smoothing, forms, pointed, outside);
   }
 
   @Override

@@ -131,4 +131,58 @@ class ReshapingTest {
     assertEquals("vest reshaped: 0 pieces scaled, 1 corner moved", moved.toString());
     assertSame(vest.piece("back"), moved.result().piece("back"));
   }
+
+  private static double off(Pattern pattern, Seam seam) {
+    double first = 0;
+    for (EdgeRef edge : seam.first()) {
+      first += pattern.edge(edge).length().toMm();
+    }
+    for (EdgeRef edge : seam.second()) {
+      first -= pattern.edge(edge).length().toMm();
+    }
+    return first - seam.ease().toMm();
+  }
+
+  /** A back that was traced apart: a little longer at the side, far longer at the shoulder. */
+  private static Pattern tracedApart() {
+    Pattern vest = Vests.plain();
+    return Reshaping.of(vest)
+        .moved(EdgeRef.parse("back hem"), new Vector(0.5, -2))
+        .moved(EdgeRef.parse("back shoulder"), new Vector(-9, 1))
+        .result();
+  }
+
+  @Test
+  void seamsThatNearlyMatchAreEvened() {
+    Pattern apart = tracedApart();
+    Pattern evened = Reshaping.of(apart).evened(Length.mm(4)).result();
+    for (Seam seam : apart.seams()) {
+      double before = off(apart, seam);
+      double wanted = Math.abs(before) <= 4 ? 0 : before;
+      assertEquals(wanted, off(evened, seam), 1e-6, seam.name());
+    }
+    assertTrue(apart.seams().stream().anyMatch(seam -> Math.abs(off(apart, seam)) > 1));
+    assertTrue(apart.seams().stream().anyMatch(seam -> Math.abs(off(apart, seam)) > 4));
+    for (Piece piece : apart.pieces()) {
+      for (Edge edge : piece.edges()) {
+        double moved =
+            edge.curve()
+                .start()
+                .distanceTo(evened.piece(piece.name()).edge(edge.name()).curve().start())
+                .toMm();
+        assertTrue(moved < 2, piece.name() + " " + edge.name() + " moved " + moved);
+      }
+    }
+    assertEquals(evened, Reshaping.of(evened).evened(Length.mm(4)).result());
+    assertEquals(
+        "seams cannot be off by less than nothing. Found: -1 mm. Accepted: 0 mm or more.",
+        refusedEvening());
+  }
+
+  private static String refusedEvening() {
+    return String.valueOf(
+        assertThrows(
+                DraftingException.class, () -> Reshaping.of(Vests.plain()).evened(Length.mm(-1)))
+            .getMessage());
+  }
 }

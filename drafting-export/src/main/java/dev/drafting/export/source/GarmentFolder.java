@@ -6,6 +6,7 @@ import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Finish;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Reshaping;
 import dev.drafting.core.trace.Tracing;
 import dev.drafting.core.trace.TruedPiece;
 import dev.drafting.core.trace.Truing;
@@ -50,6 +51,7 @@ public final class GarmentFolder {
   public static final String DESCRIPTION = "garment.json";
 
   private static final Length MOST_WANDER = Length.mm(10);
+  private static final Length MOST_EVENED = Length.mm(20);
   private static final int LONGEST_ABOUT = 2_000;
 
   private GarmentFolder() {}
@@ -85,6 +87,7 @@ public final class GarmentFolder {
             "name",
             "about",
             "wander",
+            "evened",
             "pieces",
             "seams",
             "finishes",
@@ -110,7 +113,10 @@ public final class GarmentFolder {
     List<TruedPiece> trued = sources.stream().map(source -> trued(source, wander)).toList();
     List<Piece> pieces = pieces(sources, trued);
     Pattern plain = whole.placed(() -> Pattern.of(name, pieces, seams.seams()));
-    Pattern pattern = whole.placed(() -> finished(plain, seams.finishes(), finishes));
+    Pattern traced = whole.placed(() -> finished(plain, seams.finishes(), finishes));
+    Length evened = fields.or("evened", Length.ZERO, e -> e.length(Length.ZERO, MOST_EVENED));
+    Pattern pattern =
+        whole.placed(() -> evened.isZero() ? traced : Reshaping.of(traced).evened(evened).result());
     Map<String, Draft> makes =
         DraftReader.makes(fields, pattern, cloths(sources, finishes), openings(finishes));
     return new Garment(about, tracings, trued, pattern, makes);

@@ -52,7 +52,16 @@ final class PieceReader {
     for (Entry entry : list.list(1, MOST_PIECES)) {
       Fields fields =
           entry.fields(
-              "name", "traced", "edges", "cut", "times", "cloth", "straight", "curved", "pointed");
+              "name",
+              "traced",
+              "edges",
+              "outside",
+              "cut",
+              "times",
+              "cloth",
+              "straight",
+              "curved",
+              "pointed");
       String name = fields.get("name").name();
       pieces.put(entry, name, source(fields, name, byPiece));
     }

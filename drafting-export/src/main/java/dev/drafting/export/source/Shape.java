@@ -1,5 +1,6 @@
 package dev.drafting.export.source;
 
+import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Corner;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.trace.Truing;
@@ -12,24 +13,28 @@ import java.util.Map;
 /** What the tracer says of the shape of a piece, beside the points. */
 final class Shape {
   private static final int MOST_EDGES = 200;
+  private static final Length FARTHEST = Length.mm(100);
 
   private final List<String> straight;
   private final List<String> curved;
   private final List<String> pointedAtFold;
   private final Map<Entry, List<String>> pointed;
+  private final Map<String, Length> outside;
 
   private Shape(
       List<String> straight,
       List<String> curved,
       List<String> pointedAtFold,
-      Map<Entry, List<String>> pointed) {
+      Map<Entry, List<String>> pointed,
+      Map<String, Length> outside) {
+    this.outside = outside;
     this.straight = straight;
     this.curved = curved;
     this.pointedAtFold = pointedAtFold;
     this.pointed = pointed;
   }
 
-  /** Reads the fields "straight", "curved" and "pointed" of a piece with these edges. */
+  /** Reads the fields "straight", "curved", "pointed" and "outside" of a piece with these edges. */
   static Shape read(Fields fields, Collection<String> edges) {
     Map<String, String> known = new LinkedHashMap<>();
     edges.forEach(edge -> known.put(edge, edge));
@@ -46,14 +51,26 @@ final class Shape {
         fields.or("straight", List.of(), e -> names(e.list(0, MOST_EDGES), known)),
         fields.or("curved", List.of(), e -> names(e.list(0, MOST_EDGES), known)),
         atFold,
-        corners);
+        corners,
+        outside(fields.or("outside", List.of(), e -> e.list(0, MOST_EDGES)), known));
+  }
+
+  /** How far outside of the finished edge lies what was traced. */
+  private static Map<String, Length> outside(List<Entry> list, Map<String, String> known) {
+    Map<String, Length> outside = new LinkedHashMap<>();
+    for (Entry entry : list) {
+      Fields fields = entry.fields("edges", "by");
+      Length by = fields.get("by").length(FARTHEST.negated(), FARTHEST);
+      names(fields.get("edges").list(1, MOST_EDGES), known).forEach(edge -> outside.put(edge, by));
+    }
+    return outside;
   }
 
   private static List<String> names(List<Entry> entries, Map<String, String> known) {
     return entries.stream().map(entry -> entry.choice("edge", known)).toList();
   }
 
-  /** The truing that knows which edges are straight, curved or pointed at the fold. */
+  /** The truing that knows which edges are straight, curved, pointed at the fold or inside. */
   Truing of(Truing truing) {
     Truing told = truing;
     for (String edge : straight) {
@@ -64,6 +81,9 @@ final class Shape {
     }
     for (String edge : pointedAtFold) {
       told = told.withPointedCorner(edge);
+    }
+    for (Map.Entry<String, Length> edge : outside.entrySet()) {
+      told = told.withTracedOutside(edge.getKey(), edge.getValue());
     }
     return told;
   }

@@ -377,4 +377,37 @@ class GarmentFolderTest {
             .contains("side, wrist"));
     assertTrue(refused(WEARER, sewing + ", \"rows\": \"0 mm\"},").contains("1 mm to 12 mm"));
   }
+
+  @Test
+  void whatWasTracedMayLieOutsideTheFinishedEdge() throws IOException {
+    Files.writeString(
+        folder.resolve("garment.json"),
+        DESCRIPTION.replace(
+            "\"straight\": [\"waist\"]",
+            "\"outside\": [{\"edges\": [\"side\"], \"by\": \"1 cm\"}]"));
+    Pattern pattern = GarmentFolder.read(folder).pattern();
+    assertEquals(190, pattern.piece("back").edge("hem").length().toMm(), 1e-3);
+    assertEquals(200, pattern.piece("front").edge("hem").length().toMm(), 1e-6);
+    assertTrue(
+        refused(
+                "\"straight\": [\"waist\"]",
+                "\"outside\": [{\"edges\": [\"sleeve\"], \"by\": \"1 cm\"}]")
+            .contains("sleeve"));
+  }
+
+  @Test
+  void seamsAreEvenedIfAsked() throws IOException {
+    assertEquals(-2, sideOffEase(), 1e-6);
+    Files.writeString(
+        folder.resolve("garment.json"),
+        DESCRIPTION.replace("\"pieces\": [", "\"evened\": \"5 mm\", \"pieces\": ["));
+    assertEquals(0, sideOffEase(), 1e-6);
+  }
+
+  private double sideOffEase() {
+    Pattern pattern = GarmentFolder.read(folder).pattern();
+    double front = pattern.piece("front").edge("side").length().toMm();
+    double back = pattern.piece("back").edge("side").length().toMm();
+    return front - back - pattern.seams().get(0).ease().toMm();
+  }
 }
