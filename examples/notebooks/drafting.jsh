@@ -45,6 +45,7 @@ import dev.drafting.core.lay.Cloth;
 import dev.drafting.core.lay.LaidPiece;
 import dev.drafting.core.lay.Lay;
 import dev.drafting.core.lay.LayPlan;
+import dev.drafting.core.lay.Remnant;
 import dev.drafting.core.lay.StripLay;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;

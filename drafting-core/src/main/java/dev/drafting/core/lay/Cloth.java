@@ -305,7 +305,8 @@ public final class Cloth implements Serializable {
   }
 
   /**
-   * Cloth with stripes or checks.
+   * Cloth with stripes or checks: hems lie on a repeat along the cloth and the middles of pieces on
+   * one across it, or notches that {@link Lay#matching} names. No piece is turned end for end.
    *
    * @param along how far a repeat is along the cloth; zero for stripes that run along it
    * @param across how far a repeat is across the cloth; zero for stripes that run across
@@ -430,6 +431,28 @@ public final class Cloth implements Serializable {
    */
   public Length repeatAcross() {
     return repeatAcross;
+  }
+
+  /** The same cloth folded in every other way that it can be; a tube stays a tube. */
+  List<Cloth> foldedOtherwise() {
+    List<Cloth> others = new ArrayList<>();
+    for (Fold other : Fold.values()) {
+      boolean possible =
+          other != fold
+              && fold != Fold.TUBULAR
+              && other != Fold.TUBULAR
+              && other != Fold.PARTLY
+              && !(other == Fold.CROSSWISE && oneWay);
+      if (possible) {
+        others.add(folded(other, Length.ZERO));
+      }
+    }
+    return others;
+  }
+
+  /** Whether pieces have to meet stripes or checks. */
+  boolean hasRepeat() {
+    return repeatAlong.isPositive() || repeatAcross.isPositive();
   }
 
   /**

@@ -2,6 +2,7 @@ package dev.drafting.core.lay;
 
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import java.io.Serializable;
@@ -21,8 +22,17 @@ public final class LaidPiece implements Serializable {
   private final int layers;
   private final boolean onFold;
   private final boolean turned;
+  private final Angle offGrain;
 
-  LaidPiece(String name, Curve cutLine, Curve toCut, int layers, boolean onFold, boolean turned) {
+  LaidPiece(
+      String name,
+      Curve cutLine,
+      Curve toCut,
+      int layers,
+      boolean onFold,
+      boolean turned,
+      Angle offGrain) {
+    this.offGrain = offGrain;
     this.name = name;
     this.cutLine = cutLine;
     this.toCut = toCut;
@@ -85,6 +95,15 @@ public final class LaidPiece implements Serializable {
     return turned;
   }
 
+  /**
+   * By how much its grain is turned off that of the cloth.
+   *
+   * @return counter-clockwise; zero unless the lay allows it
+   */
+  public Angle offGrain() {
+    return offGrain;
+  }
+
   private Box box() {
     return cutLine.bounds();
   }
@@ -133,12 +152,13 @@ public final class LaidPiece implements Serializable {
         && that.toCut.equals(toCut)
         && that.layers == layers
         && that.onFold == onFold
-        && that.turned == turned;
+        && that.turned == turned
+        && that.offGrain.equals(offGrain);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, cutLine, toCut, layers, onFold, turned);
+    return Objects.hash(name, cutLine, toCut, layers, onFold, turned, offGrain);
   }
 
   @Override
@@ -154,6 +174,7 @@ public final class LaidPiece implements Serializable {
         + across().text(LengthUnit.CM)
         + " wide"
         + (layers == 2 && !onFold ? ", through both layers" : "")
-        + (turned ? ", turned" : "");
+        + (turned ? ", turned" : "")
+        + (offGrain.equals(Angle.ZERO) ? "" : ", " + offGrain + " off the grain");
   }
 }

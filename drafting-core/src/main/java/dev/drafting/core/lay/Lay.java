@@ -2,14 +2,20 @@ package dev.drafting.core.lay;
 
 import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /**
@@ -28,6 +34,7 @@ import java.util.function.Predicate;
  */
 public final class Lay implements Serializable {
   private static final long serialVersionUID = 1L;
+  private static final double MOST_OFF_GRAIN = 15;
 
   private final Cloth cloth;
 
@@ -37,11 +44,24 @@ public final class Lay implements Serializable {
   @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<StripSize> strips;
 
+  private final Angle grainWithin;
+
+  /** Notches on a repeat, by pieces. */
+  @SuppressWarnings("serial") // always an unmodifiable map of the JDK
+  private final Map<String, String> matching;
+
   /** A strip to be cut. */
   private record StripSize(String name, Length length, Length width, boolean along)
       implements Serializable {}
 
-  private Lay(Cloth cloth, List<CutPiece> pieces, List<StripSize> strips) {
+  private Lay(
+      Cloth cloth,
+      List<CutPiece> pieces,
+      List<StripSize> strips,
+      Angle grainWithin,
+      Map<String, String> matching) {
+    this.grainWithin = grainWithin;
+    this.matching = Collections.unmodifiableMap(matching);
     this.cloth = cloth;
     this.pieces = List.copyOf(pieces);
     this.strips = List.copyOf(strips);
@@ -54,7 +74,8 @@ public final class Lay implements Serializable {
    * @return an empty lay
    */
   public static Lay on(Cloth cloth) {
-    return new Lay(Objects.requireNonNull(cloth, "cloth"), List.of(), List.of());
+    return new Lay(
+        Objects.requireNonNull(cloth, "cloth"), List.of(), List.of(), Angle.ZERO, new TreeMap<>());
   }
 
   /**
@@ -66,7 +87,7 @@ public final class Lay implements Serializable {
   public Lay with(List<CutPiece> more) {
     List<CutPiece> all = new ArrayList<>(pieces);
     all.addAll(more);
-    return new Lay(cloth, all, strips);
+    return new Lay(cloth, all, strips, grainWithin, matching);
   }
 
   /**
@@ -105,7 +126,49 @@ public final class Lay implements Serializable {
     }
     List<StripSize> all = new ArrayList<>(strips);
     all.add(strip);
-    return new Lay(cloth, pieces, all);
+    return new Lay(cloth, pieces, all, grainWithin, matching);
+  }
+
+  /**
+   * Lets pieces be turned off their grain by a little. Strips, and what lies on a fold or a repeat,
+   * keep to the grain in any case.
+   *
+   * @param within by how much at most, 0 to 15°; common practice, no source: 2 or 3° do not show in
+   *     a plain knit
+   * @return the lay
+   * @throws DraftingException if it is out of range
+   */
+  public Lay withGrainWithin(Angle within) {
+    double degrees = within.toDegrees();
+    if (!(degrees >= 0 && degrees <= MOST_OFF_GRAIN)) {
+      throw DraftingException.of("pieces cannot be turned off their grain so far")
+          .value(within)
+          .accepted("0 to 15°");
+    }
+    return new Lay(cloth, pieces, strips, within, matching);
+  }
+
+  /**
+   * Puts a notch on a repeat of the cloth, so that stripes or checks meet where pieces are joined
+   * there; name the notch that meets it on the other piece, too.
+   *
+   * @param piece the name of a piece
+   * @param notch the label of a notch of it
+   * @return the lay
+   */
+  public Lay matching(String piece, String notch) {
+    Map<String, String> more = new TreeMap<>(matching);
+    more.put(piece, notch);
+    return new Lay(cloth, pieces, strips, grainWithin, more);
+  }
+
+  /**
+   * How far pieces may be turned off their grain.
+   *
+   * @return zero unless it was said
+   */
+  public Angle grainWithin() {
+    return grainWithin;
   }
 
   /**
@@ -133,6 +196,27 @@ public final class Lay implements Serializable {
   }
 
   /**
+   * The same pieces on the same cloth folded otherwise: what to try where a remnant does not
+   * suffice.
+   *
+   * @param seed which of many equally good beginnings
+   * @param rounds how long to search for each, as in {@link #plan(long, int)}
+   * @return a plan for each of the other folds on which everything has room, the shortest first
+   */
+  public List<LayPlan> foldedOtherwise(long seed, int rounds) {
+    List<LayPlan> plans = new ArrayList<>();
+    for (Cloth other : cloth.foldedOtherwise()) {
+      try {
+        plans.add(new Lay(other, pieces, strips, grainWithin, matching).plan(seed, rounds));
+      } catch (DraftingException tooNarrow) {
+        // a fold on which a piece has no room is no choice
+      }
+    }
+    plans.sort(Comparator.comparing(LayPlan::length));
+    return List.copyOf(plans);
+  }
+
+  /**
    * Lays everything and searches for some time for a shorter lay.
    *
    * @param seed which of many equally good beginnings
@@ -146,10 +230,23 @@ public final class Lay implements Serializable {
     return LayPlanner.of(this).plan(seed, budget::spent, length -> budget.tell(goOn, length));
   }
 
+  private void checkMatching() {
+    Set<String> names = new LinkedHashSet<>();
+    pieces.forEach(piece -> names.add(piece.name()));
+    for (String piece : matching.keySet()) {
+      if (!names.contains(piece)) {
+        throw DraftingException.of("no such piece is laid")
+            .value(piece)
+            .accepted(String.join(", ", names));
+      }
+    }
+  }
+
   LayParts parts() {
     LayParts parts = new LayParts(cloth);
+    checkMatching();
     for (CutPiece piece : pieces) {
-      parts.add(piece, piece.name());
+      parts.add(piece, matching.get(piece.name()));
     }
     Map<StripSize, Integer> alike = new LinkedHashMap<>();
     for (StripSize strip : strips) {
@@ -169,12 +266,14 @@ public final class Lay implements Serializable {
     return other instanceof Lay that
         && that.cloth.equals(cloth)
         && that.pieces.equals(pieces)
-        && that.strips.equals(strips);
+        && that.strips.equals(strips)
+        && that.grainWithin.equals(grainWithin)
+        && that.matching.equals(matching);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(cloth, pieces, strips);
+    return Objects.hash(cloth, pieces, strips, grainWithin, matching);
   }
 
   @Override

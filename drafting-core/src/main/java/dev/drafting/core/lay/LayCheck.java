@@ -32,7 +32,7 @@ final class LayCheck {
       String name = plan.pieces().get(i).name();
       Envelope box = polygons.get(i).getEnvelopeInternal();
       if (box.getMinX() < -OFF_MM || box.getMinY() < -OFF_MM || box.getMaxY() > high + OFF_MM) {
-        check.faults.add(name + " lies off the cloth");
+        check.faults.add(name + " lies off the cloth: " + box);
       }
       for (int j = 0; j < i; j++) {
         if (overlap(polygons.get(i), polygons.get(j))) {

@@ -1,5 +1,6 @@
 package dev.drafting.core.lay;
 
+import dev.drafting.core.cut.CutNotch;
 import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
@@ -12,6 +13,8 @@ import dev.drafting.core.measure.LengthUnit;
 import dev.drafting.core.pattern.Cutting;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What has to be laid on a cloth, as often as it is laid there, and what is to be said about it.
@@ -19,6 +22,7 @@ import java.util.List;
 final class LayParts {
   private static final Length FOLD_GAP = Length.mm(0.001);
   private static final Length JOIN = Length.mm(7);
+  private static final String MIRRORED = ", mirrored";
 
   private final Cloth cloth;
   private final List<LayPart> parts = new ArrayList<>();
@@ -40,16 +44,59 @@ final class LayParts {
     return cloth.fold() != Cloth.Fold.SINGLE;
   }
 
-  void add(CutPiece piece, String name) {
+  /** A piece, and the label of its notch that lies on a repeat, or null. */
+  void add(CutPiece piece, @Nullable String notch) {
+    int from = parts.size();
+    addTimes(piece, piece.name());
+    if (notch == null) {
+      return;
+    }
+    Point at = notch(piece, notch).at();
+    Transform laid = laid(piece);
+    for (int i = from; i < parts.size(); i++) {
+      LayPart part = parts.get(i);
+      boolean mirrored = part.name().endsWith(MIRRORED);
+      Point there =
+          mirrored
+              ? mirroredGrain(piece.grain()).apply(Transform.mirrorInFold().apply(at))
+              : laid.apply(at);
+      parts.set(i, part.withOnRepeat(there));
+    }
+  }
+
+  private static CutNotch notch(CutPiece piece, String label) {
+    return piece.notches().stream()
+        .filter(notch -> notch.label().equals(label))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                DraftingException.of("the piece has no such notch")
+                    .at(piece.name())
+                    .value(label)
+                    .accepted(
+                        piece.notches().isEmpty()
+                            ? "a piece with notches"
+                            : piece.notches().stream()
+                                .map(CutNotch::label)
+                                .distinct()
+                                .collect(Collectors.joining(", "))));
+  }
+
+  private static Transform laid(CutPiece piece) {
+    return Transform.rotation(new Point(0, 0), Angle.degrees(180).minus(piece.grain()));
+  }
+
+  private void addTimes(CutPiece piece, String name) {
     Cutting cutting = piece.piece().cutting();
-    Transform laid = Transform.rotation(new Point(0, 0), Angle.degrees(180).minus(piece.grain()));
+    Transform laid = laid(piece);
     switch (cutting.kind()) {
       case ON_FOLD -> {
         boolean upright = Math.abs(piece.grain().toDegrees() - 90) < 1e-9;
         if (cloth.fold().isBelow() && upright) {
           repeat(
               cutting.times(),
-              new LayPart(name, piece.cutLine().map(laid), toCut(piece).map(laid), true, 2, false));
+              new LayPart(
+                  name, piece.cutLine().map(laid), toCut(piece).map(laid), true, 2, false, null));
         } else {
           Curve drawn = toCut(piece);
           Curve whole = drawn.then(drawn.mirrored().reversed()).map(laid);
@@ -63,7 +110,7 @@ final class LayParts {
         } else {
           Curve mirrored = piece.cutLine().mirrored().map(mirroredGrain(piece.grain()));
           repeat(cutting.times(), LayPart.open(name, drawn, 1, false));
-          repeat(cutting.times(), LayPart.open(name + ", mirrored", mirrored, 1, false));
+          repeat(cutting.times(), LayPart.open(name + MIRRORED, mirrored, 1, false));
         }
       }
       case SINGLE -> {
@@ -173,7 +220,7 @@ final class LayParts {
     } else if (!fits(each)) {
       Curve half = rectangle(width, each.dividedBy(2));
       Curve toCut = Curve.of(half.segments().subList(1, half.segments().size()));
-      repeat(parts, new LayPart(name, half, toCut, true, 2, true));
+      repeat(parts, new LayPart(name, half, toCut, true, 2, true, null));
     } else {
       repeat(parts / 2, LayPart.open(name, rectangle(width, each), 2, true));
       repeat(parts % 2, LayPart.open(name, rectangle(width, each), 1, true));

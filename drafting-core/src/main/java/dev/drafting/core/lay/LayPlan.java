@@ -136,6 +136,18 @@ public final class LayPlan implements Serializable {
   }
 
   /**
+   * What is left between the pieces in rectangles, and of a remnant behind them: large enough for a
+   * pocket, a strip or a trial seam. Found on a grid of 20 mm, so each may be a little larger.
+   *
+   * @param least how long and how wide a piece has to be to be kept
+   * @return the largest first, none on another; as they lie on the table, in all layers there
+   * @throws DraftingException if it is under 20 mm
+   */
+  public List<Remnant> remnants(Length least) {
+    return new Remnants(this, least).all();
+  }
+
+  /**
    * What else has to be known to cut it: strips that are pieced, pieces cut from one layer of two,
    * and what a remnant is short of.
    *
@@ -152,7 +164,7 @@ public final class LayPlan implements Serializable {
             + length.minus(whole).text(LengthUnit.CM)
             + " too short for "
             + String.join(", ", beyond())
-            + "; cut less from it, or piece it");
+            + "; cut less from it, fold it otherwise or piece it");
     return List.copyOf(more);
   }
 

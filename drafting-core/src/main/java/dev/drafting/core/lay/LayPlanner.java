@@ -4,6 +4,7 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.JtsBridge;
+import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
@@ -43,7 +44,7 @@ final class LayPlanner {
   private final Cloth cloth;
   private final LayParts parts;
   private final List<TurnedShape[]> shapes = new ArrayList<>();
-  private final List<List<Transform>> transforms = new ArrayList<>();
+  private final List<List<LayPart.Way>> ways = new ArrayList<>();
   private final List<Room> rooms = new ArrayList<>();
   private final double grown;
 
@@ -79,9 +80,8 @@ final class LayPlanner {
     List<LaidPiece> laid = new ArrayList<>();
     for (int i = 0; i < problem.count(); i++) {
       LayPart part = parts.parts().get(i);
-      Transform turn = transforms.get(rooms.get(i).type()).get(best.turn[i]);
-      Transform there = turn.then(Transform.translation(new Vector(best.x[i], best.y[i])));
-      boolean turned = !cloth.isOneWay() && best.turn[i] % 2 == 1;
+      LayPart.Way way = ways.get(rooms.get(i).type()).get(best.turn[i]);
+      Transform there = way.there().then(Transform.translation(new Vector(best.x[i], best.y[i])));
       laid.add(
           new LaidPiece(
               part.name(),
@@ -89,7 +89,8 @@ final class LayPlanner {
               part.toCut().map(there),
               part.layers(),
               part.hasFold(),
-              turned));
+              way.turned(),
+              way.offGrain()));
     }
     double end = 0;
     for (LaidPiece piece : laid) {
@@ -109,13 +110,14 @@ final class LayPlanner {
   }
 
   private void addShape(LayPart part) {
-    List<Transform> turns = part.ways(cloth);
-    TurnedShape[] turned = new TurnedShape[turns.size()];
+    List<LayPart.Way> all = part.ways(cloth, lay.grainWithin());
+    TurnedShape[] turned = new TurnedShape[all.size()];
     for (int i = 0; i < turned.length; i++) {
-      turned[i] = TurnedShape.of(grown(part, part.cutLine().map(turns.get(i))));
+      Curve outline = part.cutLine().map(all.get(i).there());
+      turned[i] = TurnedShape.of(grown(part, outline), reach(part, outline));
     }
     shapes.add(turned);
-    transforms.add(turns);
+    ways.add(all);
   }
 
   /** The outline with half of the spacing round it, but not beyond its fold. */
@@ -124,11 +126,27 @@ final class LayPlanner {
     Polygon flat = JtsBridge.toPolygon(turning, Length.mm(FLAT / 2));
     Geometry buffered = BufferOp.bufferOp(flat, grown, MITRED);
     if (part.hasFold()) {
-      boolean below = outline.bounds().maxY() > -outline.bounds().minY();
+      boolean below = isFoldBelow(outline.bounds());
       Envelope side = new Envelope(-FAR, FAR, below ? 0 : -FAR, below ? FAR : 0);
       buffered = buffered.intersection(JTS.toGeometry(side));
     }
     return (Polygon) PolygonHullSimplifier.hullByAreaDelta(buffered, true, FILLED);
+  }
+
+  /** Flattened, a curve may reach less far than it does. */
+  private Envelope reach(LayPart part, Curve outline) {
+    Box box = outline.bounds();
+    boolean below = part.hasFold() && isFoldBelow(box);
+    boolean above = part.hasFold() && !isFoldBelow(box);
+    return new Envelope(
+        box.minX() - grown,
+        box.maxX() + grown,
+        below ? 0 : box.minY() - grown,
+        above ? 0 : box.maxY() + grown);
+  }
+
+  private static boolean isFoldBelow(Box box) {
+    return box.maxY() > -box.minY();
   }
 
   /** On the search's strip y = 0 is the edge of the cloth less what shapes are grown by. */
@@ -157,6 +175,8 @@ final class LayPlanner {
                   + "; another fold or a wider cloth gives more");
     }
     Box box = part.cutLine().bounds();
+    Point hem = new Point(box.maxX(), (box.minY() + box.maxY()) / 2);
+    Point onRepeat = part.onRepeat() == null ? hem : part.onRepeat();
     double along = part.isStrip() ? 0 : cloth.repeatAlong().toMm();
     double across = part.isStrip() || part.hasFold() ? 0 : cloth.repeatAcross().toMm();
     return new Room(
@@ -165,9 +185,9 @@ final class LayPlanner {
         high,
         part.hasFold(),
         along,
-        along == 0 ? 0 : phase(-box.maxX(), along),
+        along == 0 ? 0 : phase(-onRepeat.x(), along),
         across,
-        across == 0 ? 0 : phase(-(box.minY() + box.maxY()) / 2, across));
+        across == 0 ? 0 : phase(-onRepeat.y(), across));
   }
 
   /** The selvages meet in the middle, and what lies on a fold stays within its flap. */

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Predicate;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * Outlines of any kind on a strip of one width, in the least length: what a {@link Lay} does with
@@ -148,7 +149,7 @@ public final class StripLay implements Serializable {
   private static TurnedShape[] turned(Shape shape) {
     Curve outline = shape.outline();
     Curve turning = outline.areaSquareMm() < 0 ? outline.reversed() : outline;
-    TurnedShape straight = TurnedShape.of(JtsBridge.toPolygon(turning, FLAT));
+    TurnedShape straight = TurnedShape.of(JtsBridge.toPolygon(turning, FLAT), new Envelope());
     return shape.turns().stream()
         .map(turn -> straight.turned(turn.toDegrees()))
         .toArray(TurnedShape[]::new);

@@ -3,6 +3,7 @@ package dev.drafting.core.lay;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 
 /** A shape turned by one of the angles that it may have, about its own origin. */
@@ -15,13 +16,13 @@ final class TurnedShape {
   final double maxY;
   final double area;
 
-  private TurnedShape(double[] xy, List<double[]> parts) {
+  private TurnedShape(double[] xy, List<double[]> parts, Envelope reach) {
     this.xy = xy;
     this.parts = parts;
-    double lowX = Double.POSITIVE_INFINITY;
-    double lowY = Double.POSITIVE_INFINITY;
-    double highX = Double.NEGATIVE_INFINITY;
-    double highY = Double.NEGATIVE_INFINITY;
+    double lowX = reach.isNull() ? Double.POSITIVE_INFINITY : reach.getMinX();
+    double lowY = reach.isNull() ? Double.POSITIVE_INFINITY : reach.getMinY();
+    double highX = reach.isNull() ? Double.NEGATIVE_INFINITY : reach.getMaxX();
+    double highY = reach.isNull() ? Double.NEGATIVE_INFINITY : reach.getMaxY();
     double twice = 0;
     int n = xy.length / 2;
     for (int i = 0; i < n; i++) {
@@ -43,11 +44,15 @@ final class TurnedShape {
 
   /** The shape itself; counter-clockwise, x and y in turn. */
   static TurnedShape of(double[] xy) {
-    return new TurnedShape(xy, ConvexParts.of(xy));
+    return new TurnedShape(xy, ConvexParts.of(xy), new Envelope());
   }
 
-  /** The outer ring of a polygon. */
-  static TurnedShape of(Polygon polygon) {
+  /**
+   * The outer ring of a polygon.
+   *
+   * @param reach how far the shape reaches at least, where curves stand out between its corners
+   */
+  static TurnedShape of(Polygon polygon, Envelope reach) {
     Coordinate[] ring = ((Polygon) polygon.norm()).getExteriorRing().getCoordinates();
     int n = ring.length - 1;
     double[] xy = new double[2 * n];
@@ -55,7 +60,7 @@ final class TurnedShape {
       xy[2 * i] = ring[n - i].x;
       xy[2 * i + 1] = ring[n - i].y;
     }
-    return of(xy);
+    return new TurnedShape(xy, ConvexParts.of(xy), reach);
   }
 
   TurnedShape turned(double degrees) {
@@ -69,7 +74,7 @@ final class TurnedShape {
     for (double[] part : parts) {
       turned.add(turned(part, cos, sin));
     }
-    return new TurnedShape(turned(xy, cos, sin), turned);
+    return new TurnedShape(turned(xy, cos, sin), turned, new Envelope());
   }
 
   private static double[] turned(double[] xy, double cos, double sin) {

@@ -9,14 +9,18 @@ import dev.drafting.core.SerialCopy;
 import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.cut.CutPlan;
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Cutting;
+import dev.drafting.core.pattern.Notch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Vests;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class LayTest {
@@ -180,5 +184,128 @@ class LayTest {
     assertEquals(
         "2 pieces and 0 strips on cloth 150 cm wide, in one layer, one way",
         Lay.on(wide).with(vest).toString());
+  }
+
+  /** Shapes whose sides bulge: what stands out between flattened corners stays on the cloth. */
+  @Test
+  void curvesReachTheSelvageButNotBeyond() {
+    Random random = new Random(5);
+    List<Piece> pieces = new ArrayList<>();
+    for (int i = 0; i < 25; i++) {
+      pieces.add(Bulging.piece("piece " + i, random).withCutting(Cutting.single(1)));
+    }
+    Pattern pattern = Pattern.of("bulging", pieces, List.of());
+    LayPlan plan = Lay.on(wide).with(CutPlan.of(pattern).pieces()).plan(1, 0);
+    assertEquals(25, plan.pieces().size());
+    for (LaidPiece piece : plan.pieces()) {
+      assertTrue(piece.fromSide().toMm() > -1e-6, piece.toString());
+      assertTrue(piece.fromSide().plus(piece.across()).toMm() < 1500 + 1e-6, piece.toString());
+    }
+  }
+
+  private static LayPlan bulging(Cloth cloth, Angle grainWithin) {
+    Random random = new Random(8);
+    List<Piece> pieces = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      pieces.add(Bulging.piece("piece " + i, random).withCutting(Cutting.single(1)));
+    }
+    Pattern pattern = Pattern.of("bulging", pieces, List.of());
+    return Lay.on(cloth)
+        .with(CutPlan.of(pattern).pieces())
+        .withStrip("band", LONG, NARROW)
+        .withGrainWithin(grainWithin)
+        .plan(1, 20);
+  }
+
+  @Test
+  void piecesMayBeTurnedOffTheirGrainByALittle() {
+    Angle most = Angle.degrees(3);
+    LayPlan plan = bulging(wide, most);
+    assertTrue(
+        plan.pieces().stream().anyMatch(piece -> !piece.offGrain().equals(Angle.ZERO)),
+        plan.pieces().toString());
+    for (LaidPiece piece : plan.pieces()) {
+      assertTrue(Math.abs(piece.offGrain().toDegrees()) <= 3 + 1e-9, piece.toString());
+      boolean exact = piece.offGrain().equals(Angle.ZERO);
+      assertTrue(exact || !piece.name().equals("band"), piece.toString());
+      assertEquals(!exact, piece.toString().endsWith("° off the grain"));
+    }
+    assertTrue(
+        bulging(wide.withRepeat(Length.cm(5), Length.ZERO), most).pieces().stream()
+            .allMatch(piece -> piece.offGrain().equals(Angle.ZERO)));
+    assertEquals(most, Lay.on(wide).withGrainWithin(most).grainWithin());
+    assertEquals(
+        "pieces cannot be turned off their grain so far. Found: 20°. Accepted: 0 to 15°.",
+        assertThrows(DraftingException.class, () -> Lay.on(wide).withGrainWithin(Angle.degrees(20)))
+            .getMessage());
+  }
+
+  /** The notches that meet lie on stripes, wherever the hems are. */
+  @Test
+  void aNotchLiesOnARepeat() {
+    double repeat = 70;
+    Cloth striped = wide.bothWays().withRepeat(Length.mm(repeat), Length.ZERO);
+    Pattern notched =
+        Pattern.of("notched", List.of(notched("left", 90), notched("right", 140)), List.of());
+    LayPlan plan =
+        Lay.on(striped)
+            .with(CutPlan.of(notched).pieces())
+            .matching("left", "stripe")
+            .matching("right", "stripe")
+            .plan(1, 10);
+    for (LaidPiece piece : plan.pieces()) {
+      double up = piece.name().startsWith("left") ? 90 : 140;
+      double notch = piece.fromEnd().plus(piece.along()).toMm() - up;
+      assertEquals(0, notch - Math.rint(notch / repeat) * repeat, 1e-6, piece.toString());
+      assertFalse(piece.isTurned());
+    }
+    Lay wrong = Lay.on(striped).with(CutPlan.of(notched).pieces());
+    assertEquals(
+        "left: the piece has no such notch. Found: check. Accepted: stripe.",
+        assertThrows(DraftingException.class, () -> wrong.matching("left", "check").plan(1, 0))
+            .getMessage());
+    assertEquals(
+        "no such piece is laid. Found: middle. Accepted: left, right.",
+        assertThrows(DraftingException.class, () -> wrong.matching("middle", "a").plan(1, 0))
+            .getMessage());
+  }
+
+  private static Piece notched(String name, double up) {
+    return Bulging.rectangle(name, 200, 300)
+        .withCutting(Cutting.pairs(1))
+        .withNotch(Notch.of("side", Length.mm(up), "stripe"));
+  }
+
+  @Test
+  void triesOtherFoldsAndSaysWhatIsLeft() {
+    Lay lay = Lay.on(wide.foldedLengthwise().withLength(Length.cm(90))).with(vest);
+    LayPlan plan = lay.plan(1, 10);
+    assertFalse(plan.fits());
+    List<LayPlan> others = lay.foldedOtherwise(1, 10);
+    assertEquals(
+        Set.of(Cloth.Fold.TO_THE_MIDDLE, Cloth.Fold.SINGLE),
+        Set.copyOf(others.stream().map(other -> other.cloth().fold()).toList()));
+    assertTrue(others.get(0).length().compareTo(others.get(1).length()) <= 0);
+    assertTrue(others.get(0).fits(), others.toString());
+    assertEquals(List.of(), Lay.on(wide.tubular()).with(vest).foldedOtherwise(1, 0));
+    List<Remnant> left = others.get(0).remnants(Length.cm(8));
+    assertFalse(left.isEmpty());
+    for (int i = 0; i < left.size(); i++) {
+      Remnant remnant = left.get(i);
+      assertTrue(remnant.along().toMm() >= 80 && remnant.across().toMm() >= 80);
+      assertTrue(i == 0 || area(remnant) <= area(left.get(i - 1)), left.toString());
+      for (LaidPiece piece : others.get(0).pieces()) {
+        assertFalse(Bulging.covers(piece, remnant), piece + " on " + remnant);
+      }
+      for (Remnant other : left.subList(0, i)) {
+        assertFalse(Bulging.meet(remnant, other), remnant + " on " + other);
+      }
+    }
+    assertTrue(left.get(0).toString().contains(" from the cut end, "));
+    assertThrows(DraftingException.class, () -> plan.remnants(Length.mm(5)));
+  }
+
+  private static double area(Remnant remnant) {
+    return remnant.along().toMm() * remnant.across().toMm();
   }
 }

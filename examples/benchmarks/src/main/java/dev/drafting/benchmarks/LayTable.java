@@ -2,14 +2,21 @@ package dev.drafting.benchmarks;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.drafting.core.cut.CutPlan;
+import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.JtsBridge;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.lay.Cloth;
+import dev.drafting.core.lay.Lay;
 import dev.drafting.core.lay.LayPlan;
 import dev.drafting.core.lay.StripLay;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Cutting;
+import dev.drafting.core.pattern.Edge;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +24,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeMap;
 import org.locationtech.jts.geom.Polygon;
 
@@ -39,6 +47,8 @@ final class LayTable implements Table {
           "shapes1", new double[] {61, 73});
   private static final double GARMENT_MS = 300;
   private static final int MINUTE = 60;
+  private static final int FEW = 50;
+  private static final int MANY = 500;
   private static final Length FLAT = Length.mm(0.01);
 
   @Override
@@ -51,6 +61,15 @@ final class LayTable implements Table {
     List<Row> rows = new ArrayList<>();
     rows.add(
         Row.atMost(name(), "vest, everything from its body cloth", garment(), "ms", GARMENT_MS));
+    double few = different(FEW);
+    double many = different(MANY);
+    rows.add(Row.plain(name(), MANY + " different pieces, ten rounds", many, "s"));
+    rows.add(
+        Row.plain(
+            name(),
+            "time from " + FEW + " to " + MANY + " different pieces grows with the power",
+            Math.log(many / few) / Math.log((double) MANY / FEW),
+            "1"));
     String folder = System.getProperty("instances", "");
     if (!folder.isEmpty()) {
       int seconds = Integer.getInteger("seconds", 2);
@@ -64,6 +83,37 @@ final class LayTable implements Table {
       }
     }
     return rows;
+  }
+
+  /** How many seconds it takes to lay so many pieces, no two alike. */
+  private static double different(int count) {
+    Random random = new Random(5);
+    List<Piece> pieces = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      double w = 80 + 300 * random.nextDouble();
+      double h = 80 + 400 * random.nextDouble();
+      Point[] corners = {
+        new Point(0, 0), new Point(w, 0), new Point(0.9 * w, h), new Point(0.2 * w, 0.9 * h)
+      };
+      Point in = new Point(0.05 * w, 0.5 * h);
+      pieces.add(
+          Piece.of(
+                  "piece " + i,
+                  List.of(
+                      Edge.of("hem", Curve.line(corners[0], corners[1])),
+                      Edge.of("side", Curve.line(corners[1], corners[2])),
+                      Edge.of("top", Curve.line(corners[2], corners[3])),
+                      Edge.of("curve", Curve.of(new Cubic(corners[3], in, in, corners[0])))))
+              .withCutting(Cutting.single(1)));
+    }
+    Lay lay =
+        Lay.on(Cloth.of(Length.cm(150)))
+            .with(CutPlan.of(Pattern.of("pieces", pieces, List.of())).pieces());
+    long start = System.nanoTime();
+    if (lay.plan(1, 10).pieces().size() != count) {
+      throw new IllegalStateException("not all pieces are laid");
+    }
+    return (System.nanoTime() - start) / 1e9;
   }
 
   private static double garment() {
