@@ -156,10 +156,14 @@ final class CornerSearch {
     }
     boolean laterFits = isLikely(before, best + 1);
     boolean earlierFits = isLikely(after, best);
-    if (earlierFits && (!laterFits || off(after, best) <= off(before, best + 1))) {
-      return corner(best, best);
+    boolean earlierIsNearer = off(after, best) <= off(before, best + 1);
+    double gap = Math.hypot(x[best + 1] - x[best], y[best + 1] - y[best]);
+    if (!laterFits && !earlierFits && gap <= Joining.FARTHEST_MM) {
+      return corner(best, best + 1);
     }
-    return laterFits ? corner(best + 1, best + 1) : corner(best, best + 1);
+    // Edges that are traced with few points end on the corner.
+    boolean earlier = earlierFits == laterFits ? earlierIsNearer : earlierFits;
+    return earlier ? corner(best, best) : corner(best + 1, best + 1);
   }
 
   /** Whether a point lies no farther off the fit of an edge than the others do. */

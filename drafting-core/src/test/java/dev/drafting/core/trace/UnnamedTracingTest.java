@@ -101,6 +101,22 @@ class UnnamedTracingTest {
   }
 
   @Test
+  void edgesOfFewPointsMeetOnTheirCorners() {
+    UnnamedTracing vest =
+        UnnamedTracing.of(
+            "front",
+            Extent.HALF_ON_FOLD,
+            Polyline.of(
+                0, 0, 40, 0, 80, 0, 120, 0, 160, 0, 200, 0, 240, 0, 240, 60, 240, 120, 240, 180,
+                240, 240, 240, 310, 240, 380, 220, 382, 196, 395, 176, 423, 168, 455, 165, 495, 167,
+                535, 172, 571, 180, 590, 155, 600, 130, 610, 105, 620, 98, 601, 89, 577, 76, 552,
+                58, 530, 32, 513, 0, 508));
+    TruedPiece trued = Truing.of(vest.named(names())).result();
+    Point underarm = trued.piece().edge("armhole").curve().start();
+    assertEquals(0, underarm.distanceTo(new Point(240, 380)).toMm(), 2);
+  }
+
+  @Test
   void theCapOfASleeveHasNoCorner() {
     List<Point> round = new ArrayList<>();
     for (int i = 0; i <= 46; i++) {
