@@ -121,6 +121,8 @@ import dev.drafting.export.drawing.StepDrawing;
 import dev.drafting.export.drawing.Stroke;
 import dev.drafting.export.drawing.StrokeStyle;
 import dev.drafting.export.drawing.TracingDrawing;
+import dev.drafting.export.dxf.DxfFormat;
+import dev.drafting.export.dxf.PieceFile;
 import dev.drafting.export.hpgl.HpglFormat;
 import dev.drafting.export.pdf.Paper;
 import dev.drafting.export.pdf.TiledPdf;

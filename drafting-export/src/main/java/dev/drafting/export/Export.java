@@ -6,6 +6,8 @@ import dev.drafting.export.drawing.DraftDrawing;
 import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.Format;
 import dev.drafting.export.drawing.PlainName;
+import dev.drafting.export.dxf.DxfFormat;
+import dev.drafting.export.dxf.PieceFile;
 import dev.drafting.export.hpgl.HpglFormat;
 import dev.drafting.export.pdf.Paper;
 import dev.drafting.export.pdf.TiledPdf;
@@ -105,6 +107,24 @@ public final class Export {
    */
   public Export hpgl() {
     return format(HpglFormat.of());
+  }
+
+  /**
+   * Also the drawing as DXF, for cutters and drawing programs.
+   *
+   * @return the export
+   */
+  public Export dxf() {
+    return format(DxfFormat.of());
+  }
+
+  /**
+   * Also the pieces as data for other pattern software, as DXF in the style of ASTM D6673.
+   *
+   * @return the export
+   */
+  public Export pieces() {
+    return with(PieceFile.FILE_ENDING, (drawing, out) -> PieceFile.of(draft).write(out));
   }
 
   /**
