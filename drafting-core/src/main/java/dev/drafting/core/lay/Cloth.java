@@ -450,11 +450,6 @@ public final class Cloth implements Serializable {
     return others;
   }
 
-  /** Whether pieces have to meet stripes or checks. */
-  boolean hasRepeat() {
-    return repeatAlong.isPositive() || repeatAcross.isPositive();
-  }
-
   /**
    * The places that nothing may be cut from.
    *

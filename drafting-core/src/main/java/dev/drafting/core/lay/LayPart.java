@@ -53,7 +53,8 @@ record LayPart(
   List<Way> ways(Cloth cloth, Angle grainWithin) {
     List<Way> ways = new ArrayList<>();
     boolean twoFolds = cloth.fold().isAbove();
-    boolean repeats = !isStrip && cloth.hasRepeat();
+    boolean repeats =
+        !isStrip && (cloth.repeatAlong().isPositive() || cloth.repeatAcross().isPositive());
     for (boolean upper :
         hasFold && twoFolds ? new boolean[] {false, true} : new boolean[] {false}) {
       Transform flip =
