@@ -11,9 +11,13 @@ final class Stroke {
   final String name;
   final Samples samples;
 
-  Stroke(String name, Samples samples) {
+  /** Whether its points were not in the order along the edge. */
+  final boolean reordered;
+
+  private Stroke(String name, Samples samples, boolean reordered) {
     this.name = name;
     this.samples = samples;
+    this.reordered = reordered;
   }
 
   static Stroke of(TracedEdge edge) {
@@ -28,11 +32,33 @@ final class Stroke {
         y[count++] = points.y(i);
       }
     }
-    return traced(edge.name(), Arrays.copyOf(x, count), Arrays.copyOf(y, count));
+    return inOrder(edge.name(), Arrays.copyOf(x, count), Arrays.copyOf(y, count));
   }
 
-  private static Stroke traced(String name, double[] x, double[] y) {
-    return new Stroke(name, Samples.traced(x, y));
+  private static Stroke inOrder(String name, double[] x, double[] y) {
+    int[] order = StrokeOrder.of(x, y);
+    if (order == null) {
+      return new Stroke(name, Samples.traced(x, y), false);
+    }
+    double[] orderedX = Arrays.stream(order).mapToDouble(i -> x[i]).toArray();
+    double[] orderedY = Arrays.stream(order).mapToDouble(i -> y[i]).toArray();
+    return new Stroke(name, Samples.traced(orderedX, orderedY), true);
+  }
+
+  /** A stroke of these points, which runs past corners and is taken as it was drawn. */
+  static Stroke asDrawn(String name, Polyline points) {
+    double[] xy = points.toArray();
+    double[] x = new double[points.size()];
+    double[] y = new double[points.size()];
+    for (int i = 0; i < x.length; i++) {
+      x[i] = xy[2 * i];
+      y[i] = xy[2 * i + 1];
+    }
+    return new Stroke(name, Samples.traced(x, y), false);
+  }
+
+  private Stroke traced(double[] x, double[] y) {
+    return new Stroke(name, Samples.traced(x, y), reordered);
   }
 
   Stroke reversed() {
@@ -43,19 +69,19 @@ final class Stroke {
       x[i] = samples.x[n - 1 - i];
       y[i] = samples.y[n - 1 - i];
     }
-    return traced(name, x, y);
+    return traced(x, y);
   }
 
   Stroke map(Transform transform) {
-    return new Stroke(name, samples.map(transform));
+    return new Stroke(name, samples.map(transform), reordered);
   }
 
   /** The two parts before and from this point, which ends the first part as well. */
   List<Stroke> split(int at) {
     int n = samples.size();
     return List.of(
-        traced(name, Arrays.copyOf(samples.x, at + 1), Arrays.copyOf(samples.y, at + 1)),
-        traced(name, Arrays.copyOfRange(samples.x, at, n), Arrays.copyOfRange(samples.y, at, n)));
+        traced(Arrays.copyOf(samples.x, at + 1), Arrays.copyOf(samples.y, at + 1)),
+        traced(Arrays.copyOfRange(samples.x, at, n), Arrays.copyOfRange(samples.y, at, n)));
   }
 
   /** The point, not the first or the last, nearest to where the stroke passes x = 0. */

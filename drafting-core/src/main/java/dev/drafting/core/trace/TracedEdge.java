@@ -9,7 +9,8 @@ import java.util.Objects;
 
 /**
  * One stroke of the pencil along one edge of a garment: its name and its points, in the order in
- * which they were drawn. Either direction will do; a point drawn twice counts once.
+ * which they were drawn. Either direction will do; a point drawn twice counts once. Truing puts up
+ * to 3000 points in order that were written down in another, or drawn there and back, and says so.
  *
  * <pre>{@code
  * TracedEdge.of("shoulder", List.of(new Point(95, 610), new Point(130, 596)));  // => shoulder, 2 points

@@ -29,6 +29,7 @@ final class TruingFindings {
     List<Finding> findings = new ArrayList<>();
     for (FittedEdge edge : outline.edges()) {
       for (TracedSide side : edge.sides()) {
+        order(edge, side, findings);
         slips(edge, side, findings);
         roughness(edge, side, findings);
       }
@@ -46,6 +47,20 @@ final class TruingFindings {
 
   private static String mm(Length length) {
     return length.text(LengthUnit.MM);
+  }
+
+  private void order(FittedEdge edge, TracedSide side, List<Finding> findings) {
+    if (side.stroke().reordered) {
+      findings.add(
+          Finding.note(
+              "trace.order",
+              place(edge),
+              "the points of the "
+                  + side.side()
+                  + edge.name()
+                  + " are not in order, or the edge was drawn more than once; they were taken from"
+                  + " one to the nearest"));
+    }
   }
 
   /** One finding for each run of refused points. */

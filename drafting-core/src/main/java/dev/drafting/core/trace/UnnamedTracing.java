@@ -86,7 +86,8 @@ public final class UnnamedTracing implements Serializable {
     long points = 0;
     for (Polyline stroke : strokes) {
       points += stroke.size();
-      numbered.add(Stroke.of(TracedEdge.of("stroke " + (numbered.size() + 1), stroke)));
+      TracedEdge checked = TracedEdge.of("stroke " + (numbered.size() + 1), stroke);
+      numbered.add(Stroke.asDrawn(checked.name(), checked.points()));
     }
     if (numbered.isEmpty() || points > MOST_POINTS) {
       throw DraftingException.of("a tracing has too few or too many points")

@@ -6,14 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.SerialCopy;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
 import dev.drafting.core.measure.Length;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.ObjectInputStream;
-import java.io.ObjectOutputStream;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
@@ -141,18 +138,11 @@ class DrawnRectangleTest {
   }
 
   @Test
-  void valuesAreReadBack() throws Exception {
+  void valuesAreReadBack() {
     DrawnRectangle rectangle = seen(camera(10, 3, 1500));
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-      out.writeObject(rectangle);
-    }
-    try (ObjectInputStream in =
-        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-      Object read = in.readObject();
-      assertEquals(rectangle, read);
-      assertEquals(rectangle.hashCode(), read.hashCode());
-    }
+    Object read = SerialCopy.of(rectangle);
+    assertEquals(rectangle, read);
+    assertEquals(rectangle.hashCode(), read.hashCode());
     assertNotEquals(rectangle, seen(p -> p));
   }
 }

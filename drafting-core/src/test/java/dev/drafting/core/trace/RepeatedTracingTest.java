@@ -4,16 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.SerialCopy;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.ObjectInputStream;
-import java.io.ObjectOutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -154,19 +151,12 @@ class RepeatedTracingTest {
   }
 
   @Test
-  void valuesAreReadBackAndReadWell() throws Exception {
+  void valuesAreReadBackAndReadWell() {
     RepeatedTracing twice = RepeatedTracing.of(half(1), half(1));
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-      out.writeObject(twice);
-    }
-    try (ObjectInputStream in =
-        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-      Object read = in.readObject();
-      assertEquals(twice, read);
-      assertEquals(twice.hashCode(), read.hashCode());
-      assertEquals(twice.together(), ((RepeatedTracing) read).together());
-    }
+    Object read = SerialCopy.of(twice);
+    assertEquals(twice, read);
+    assertEquals(twice.hashCode(), read.hashCode());
+    assertEquals(twice.together(), ((RepeatedTracing) read).together());
     assertEquals(Length.ZERO, twice.deviation(1));
     assertEquals("front, traced 2 times, off their mean 0 mm, 0 mm", twice.toString());
   }

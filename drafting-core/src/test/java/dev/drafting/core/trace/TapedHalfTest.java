@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.SerialCopy;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Crossing;
 import dev.drafting.core.geometry.Curve;
@@ -12,10 +13,6 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Piece;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.ObjectInputStream;
-import java.io.ObjectOutputStream;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -141,18 +138,11 @@ class TapedHalfTest {
   }
 
   @Test
-  void valuesAreReadBackAndReadWell() throws Exception {
+  void valuesAreReadBackAndReadWell() {
     TapedHalf measures = vest().withAcross(cm(33), cm(14));
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-      out.writeObject(measures);
-    }
-    try (ObjectInputStream in =
-        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-      Object read = in.readObject();
-      assertEquals(measures, read);
-      assertEquals(measures.hashCode(), read.hashCode());
-    }
+    Object read = SerialCopy.of(measures);
+    assertEquals(measures, read);
+    assertEquals(measures.hashCode(), read.hashCode());
     assertNotEquals(measures, vest());
     assertEquals(
         "front, 640 mm long, hem 480 mm and 12 mm higher at the sides, underarm 460 mm and 220 mm"

@@ -5,15 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.SerialCopy;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
 import dev.drafting.core.measure.Length;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.ObjectInputStream;
-import java.io.ObjectOutputStream;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -207,18 +204,10 @@ class UnnamedTracingTest {
   }
 
   @Test
-  void valuesAreReadBackAndReadWell() throws Exception {
+  void valuesAreReadBackAndReadWell() {
     UnnamedTracing vest = vest(2, 1, 15);
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-      out.writeObject(vest);
-      out.writeObject(vest.stretches().get(0));
-    }
-    try (ObjectInputStream in =
-        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-      assertEquals(vest, in.readObject());
-      assertEquals(vest.stretches().get(0), in.readObject());
-    }
+    assertEquals(vest, SerialCopy.of(vest));
+    assertEquals(vest.stretches().get(0), SerialCopy.of(vest.stretches().get(0)));
     assertEquals(
         "strip, 4 points, 4 corners",
         UnnamedTracing.of("strip", Extent.AS_IT_LIES, RECTANGLE).toString());

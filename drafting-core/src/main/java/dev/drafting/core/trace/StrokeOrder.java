@@ -1,0 +1,84 @@
+package dev.drafting.core.trace;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Puts the points of a stroke in order that was written down in another, or drawn there and back:
+ * from an end always on to the nearest point that is left. A stroke that is in order stays as it
+ * is, to the last bit.
+ */
+final class StrokeOrder {
+  private static final double WOBBLE_MM = 5;
+  private static final int MOST_POINTS = 3_000;
+
+  /** A way so much shorter than the one drawn is the one that was meant. */
+  private static final double SHORTER = 0.7;
+
+  private StrokeOrder() {}
+
+  /** The numbers of the points in the order along the edge; null if they are in order. */
+  static int @Nullable [] of(double[] x, double[] y) {
+    int n = x.length;
+    if (n < 4 || n > MOST_POINTS) {
+      return null;
+    }
+    int[] drawn = new int[n];
+    Arrays.setAll(drawn, i -> i);
+    int[] nearest = nearestNext(x, y);
+    return length(x, y, nearest) < SHORTER * length(x, y, drawn) ? nearest : null;
+  }
+
+  private static int[] nearestNext(double[] x, double[] y) {
+    int n = x.length;
+    int[] order = new int[n];
+    boolean[] taken = new boolean[n];
+    order[0] = farthestFromMiddle(x, y);
+    taken[order[0]] = true;
+    for (int k = 1; k < n; k++) {
+      int here = order[k - 1];
+      int next = -1;
+      double least = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < n; i++) {
+        double away = square(x[i] - x[here], y[i] - y[here]);
+        if (!taken[i] && away < least) {
+          least = away;
+          next = i;
+        }
+      }
+      order[k] = next;
+      taken[next] = true;
+    }
+    return order;
+  }
+
+  private static int farthestFromMiddle(double[] x, double[] y) {
+    double middleX = Arrays.stream(x).average().orElseThrow();
+    double middleY = Arrays.stream(y).average().orElseThrow();
+    int farthest = 0;
+    for (int i = 1; i < x.length; i++) {
+      double here = square(x[i] - middleX, y[i] - middleY);
+      double most = square(x[farthest] - middleX, y[farthest] - middleY);
+      farthest = here > most ? i : farthest;
+    }
+    return farthest;
+  }
+
+  private static double square(double dx, double dy) {
+    return dx * dx + dy * dy;
+  }
+
+  /** The way in this order, without the wobbles of the hand. */
+  private static double length(double[] x, double[] y, int[] order) {
+    double length = 0;
+    int last = order[0];
+    for (int i : order) {
+      double step = Math.hypot(x[i] - x[last], y[i] - y[last]);
+      if (step >= WOBBLE_MM) {
+        length += step;
+        last = i;
+      }
+    }
+    return length;
+  }
+}
