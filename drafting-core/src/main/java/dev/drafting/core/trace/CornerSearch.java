@@ -192,6 +192,7 @@ final class CornerSearch {
   }
 
   private Corner corner(int last, int first) {
-    return new Corner(number[last], number[first]);
+    // A slip between two edges goes to the later one, and is refused there.
+    return new Corner(number[last], first == last ? number[first] : number[last] + 1);
   }
 }

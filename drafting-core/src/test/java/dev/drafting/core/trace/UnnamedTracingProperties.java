@@ -68,7 +68,7 @@ class UnnamedTracingProperties {
         .collect(Collectors.toList());
   }
 
-  @Property(tries = 25)
+  @Property(tries = 60)
   void everyPointBelongsToAnEdge(
       @ForAll @LongRange(min = 0, max = 10_000) long seed,
       @ForAll @DoubleRange(min = 0, max = 3) double wander) {
