@@ -10,6 +10,7 @@ import dev.drafting.knit.Draft;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -36,7 +37,7 @@ public final class MachineFiles {
         .forEach(
             stroke ->
                 lengths.merge(
-                    stroke.style().toString().toUpperCase().replace(' ', '_'),
+                    stroke.style().toString().toUpperCase(Locale.ROOT).replace(' ', '_'),
                     stroke.curve().length().toMm(),
                     Double::sum));
     StringBuilder text = new StringBuilder();

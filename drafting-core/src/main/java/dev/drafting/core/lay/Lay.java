@@ -10,11 +10,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 
@@ -202,8 +200,10 @@ public final class Lay implements Serializable {
    * @param seed which of many equally good beginnings
    * @param rounds how long to search for each, as in {@link #plan(long, int)}
    * @return a plan for each of the other folds on which everything has room, the shortest first
+   * @throws DraftingException if a piece or a notch that is to be matched is not there
    */
   public List<LayPlan> foldedOtherwise(long seed, int rounds) {
+    checkMatching();
     List<LayPlan> plans = new ArrayList<>();
     for (Cloth other : cloth.foldedOtherwise()) {
       try {
@@ -231,15 +231,18 @@ public final class Lay implements Serializable {
   }
 
   private void checkMatching() {
-    Set<String> names = new LinkedHashSet<>();
-    pieces.forEach(piece -> names.add(piece.name()));
-    for (String piece : matching.keySet()) {
-      if (!names.contains(piece)) {
-        throw DraftingException.of("no such piece is laid")
-            .value(piece)
-            .accepted(String.join(", ", names));
-      }
-    }
+    Map<String, CutPiece> byName = new LinkedHashMap<>();
+    pieces.forEach(piece -> byName.put(piece.name(), piece));
+    matching.forEach(
+        (name, notch) -> {
+          CutPiece piece = byName.get(name);
+          if (piece == null) {
+            throw DraftingException.of("no such piece is laid")
+                .value(name)
+                .accepted(String.join(", ", byName.keySet()));
+          }
+          LayParts.checkNotch(piece, notch);
+        });
   }
 
   LayParts parts() {

@@ -13,6 +13,7 @@ import dev.drafting.core.measure.LengthUnit;
 import dev.drafting.core.pattern.Cutting;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -62,6 +63,11 @@ final class LayParts {
               : laid.apply(at);
       parts.set(i, part.withOnRepeat(there));
     }
+  }
+
+  /** Refuses a notch that the piece does not have. */
+  static void checkNotch(CutPiece piece, String label) {
+    Objects.requireNonNull(notch(piece, label));
   }
 
   private static CutNotch notch(CutPiece piece, String label) {

@@ -76,9 +76,7 @@ public final class RepeatedTracing implements Serializable {
       laid.add(laid.isEmpty() ? LaidTracing.of(tracing) : laid.get(0).like(tracing));
     }
     TracingMean mean = new TracingMean(laid);
-    List<Length> deviations =
-        laid.stream().map(one -> Length.mm(mean.deviation(one))).collect(Collectors.toList());
-    return new RepeatedTracing(all, mean.together(), deviations, mean.findings());
+    return new RepeatedTracing(all, mean.together(), mean.deviations(), mean.findings());
   }
 
   /**

@@ -20,7 +20,22 @@ final class Stroke {
     this.reordered = reordered;
   }
 
+  /** One edge, its points put in order if they are in none. */
   static Stroke of(TracedEdge edge) {
+    Stroke drawn = asDrawn(edge);
+    double[] x = drawn.samples.x;
+    double[] y = drawn.samples.y;
+    int[] order = StrokeOrder.of(x, y);
+    if (order == null) {
+      return drawn;
+    }
+    double[] orderedX = Arrays.stream(order).mapToDouble(i -> x[i]).toArray();
+    double[] orderedY = Arrays.stream(order).mapToDouble(i -> y[i]).toArray();
+    return new Stroke(edge.name(), Samples.traced(orderedX, orderedY), true);
+  }
+
+  /** The points as they were drawn, past corners perhaps. */
+  static Stroke asDrawn(TracedEdge edge) {
     Polyline points = edge.points();
     double[] x = new double[points.size()];
     double[] y = new double[points.size()];
@@ -32,29 +47,8 @@ final class Stroke {
         y[count++] = points.y(i);
       }
     }
-    return inOrder(edge.name(), Arrays.copyOf(x, count), Arrays.copyOf(y, count));
-  }
-
-  private static Stroke inOrder(String name, double[] x, double[] y) {
-    int[] order = StrokeOrder.of(x, y);
-    if (order == null) {
-      return new Stroke(name, Samples.traced(x, y), false);
-    }
-    double[] orderedX = Arrays.stream(order).mapToDouble(i -> x[i]).toArray();
-    double[] orderedY = Arrays.stream(order).mapToDouble(i -> y[i]).toArray();
-    return new Stroke(name, Samples.traced(orderedX, orderedY), true);
-  }
-
-  /** A stroke of these points, which runs past corners and is taken as it was drawn. */
-  static Stroke asDrawn(String name, Polyline points) {
-    double[] xy = points.toArray();
-    double[] x = new double[points.size()];
-    double[] y = new double[points.size()];
-    for (int i = 0; i < x.length; i++) {
-      x[i] = xy[2 * i];
-      y[i] = xy[2 * i + 1];
-    }
-    return new Stroke(name, Samples.traced(x, y), false);
+    Samples samples = Samples.traced(Arrays.copyOf(x, count), Arrays.copyOf(y, count));
+    return new Stroke(edge.name(), samples, false);
   }
 
   private Stroke traced(double[] x, double[] y) {

@@ -9,6 +9,7 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Angle;
+import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -27,16 +28,21 @@ final class TracingMean {
 
   private final List<LaidTracing> laid;
   private final List<String> names;
+
+  /** Of each tracing, the points along its edges that answer to those of the others. */
+  private final List<List<Point>> stations = new ArrayList<>();
+
   private final List<Transform> places = new ArrayList<>();
   private List<Point> mean;
 
   TracingMean(List<LaidTracing> laid) {
     this.laid = laid;
     this.names = laid.get(0).edges;
-    this.mean = laid.get(0).stations(names);
+    laid.forEach(one -> stations.add(one.stations(names)));
+    this.mean = stations.get(0);
     for (int round = 0; round < ROUNDS; round++) {
       places.clear();
-      laid.forEach(one -> places.add(place(one)));
+      stations.forEach(points -> places.add(place(points)));
       mean = mean();
     }
     // The mean lies where the first tracing does.
@@ -49,9 +55,8 @@ final class TracingMean {
     double[] x = new double[mean.size()];
     double[] y = new double[mean.size()];
     for (int t = 0; t < laid.size(); t++) {
-      List<Point> stations = laid.get(t).stations(names);
       for (int i = 0; i < x.length; i++) {
-        Point placed = places.get(t).apply(stations.get(i));
+        Point placed = places.get(t).apply(stations.get(t).get(i));
         x[i] += placed.x() / laid.size();
         y[i] += placed.y() / laid.size();
       }
@@ -64,17 +69,16 @@ final class TracingMean {
   }
 
   /** Where a tracing fits the mean best. */
-  private Transform place(LaidTracing one) {
-    List<Point> stations = one.stations(names);
-    Point from = centre(stations);
+  private Transform place(List<Point> points) {
+    Point from = centre(points);
     Point to = centre(mean);
-    if (one.isFolded()) {
+    if (laid.get(0).isFolded()) {
       return Transform.translation(new Vector(0, to.y() - from.y()));
     }
     double along = 0;
     double across = 0;
-    for (int i = 0; i < stations.size(); i++) {
-      Vector here = stations.get(i).minus(from);
+    for (int i = 0; i < points.size(); i++) {
+      Vector here = points.get(i).minus(from);
       Vector there = mean.get(i).minus(to);
       along += here.dot(there);
       across += here.cross(there);
@@ -93,16 +97,19 @@ final class TracingMean {
     return new Point(x, y);
   }
 
-  /** The root of the mean square of what lies between a tracing and the mean, in mm. */
-  double deviation(LaidTracing one) {
-    Transform place = places.get(laid.indexOf(one));
-    List<Point> stations = one.stations(names);
-    double squares = 0;
-    for (int i = 0; i < stations.size(); i++) {
-      double off = place.apply(stations.get(i)).distanceTo(mean.get(i)).toMm();
-      squares += off * off;
+  /** Of each tracing, the root of the mean square of what lies between it and the mean. */
+  List<Length> deviations() {
+    List<Length> deviations = new ArrayList<>();
+    for (int t = 0; t < laid.size(); t++) {
+      double squares = 0;
+      for (int i = 0; i < mean.size(); i++) {
+        Point placed = places.get(t).apply(stations.get(t).get(i));
+        double off = placed.distanceTo(mean.get(i)).toMm();
+        squares += off * off;
+      }
+      deviations.add(Length.mm(Math.sqrt(squares / mean.size())));
     }
-    return Math.sqrt(squares / stations.size());
+    return deviations;
   }
 
   /** The points of all tracings, edge by edge, in the order along the first one's edge. */
@@ -126,25 +133,25 @@ final class TracingMean {
 
   List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
-    double width = middle(one -> box(one).width().toMm());
-    double height = middle(one -> box(one).height().toMm());
+    List<Box> boxes = new ArrayList<>();
     for (int t = 0; t < laid.size(); t++) {
-      LaidTracing one = laid.get(t);
-      if (one.turnedOver) {
+      boxes.add(laid.get(t).trued.piece().outline().map(places.get(t)).bounds());
+    }
+    double width = middle(boxes, box -> box.width().toMm());
+    double height = middle(boxes, box -> box.height().toMm());
+    for (int t = 0; t < laid.size(); t++) {
+      if (laid.get(t).turnedOver) {
         findings.add(turnedOver(t));
       }
-      stretched(t, box(one).width().toMm() / width - 1, "wider", "narrower", findings);
-      stretched(t, box(one).height().toMm() / height - 1, "longer", "shorter", findings);
+      Box box = boxes.get(t);
+      stretched(t, box.width().toMm() / width - 1, "wider", "narrower", findings);
+      stretched(t, box.height().toMm() / height - 1, "longer", "shorter", findings);
     }
     return findings;
   }
 
-  private Box box(LaidTracing one) {
-    return one.trued.piece().outline().map(places.get(laid.indexOf(one))).bounds();
-  }
-
-  private double middle(ToDoubleFunction<LaidTracing> measure) {
-    double[] all = laid.stream().mapToDouble(measure).sorted().toArray();
+  private static double middle(List<Box> boxes, ToDoubleFunction<Box> measure) {
+    double[] all = boxes.stream().mapToDouble(measure).sorted().toArray();
     return all.length % 2 == 1
         ? all[all.length / 2]
         : Arrays.stream(all, all.length / 2 - 1, all.length / 2 + 1).average().orElseThrow();

@@ -86,8 +86,7 @@ public final class UnnamedTracing implements Serializable {
     long points = 0;
     for (Polyline stroke : strokes) {
       points += stroke.size();
-      TracedEdge checked = TracedEdge.of("stroke " + (numbered.size() + 1), stroke);
-      numbered.add(Stroke.asDrawn(checked.name(), checked.points()));
+      numbered.add(Stroke.asDrawn(TracedEdge.of("stroke " + (numbered.size() + 1), stroke)));
     }
     if (numbered.isEmpty() || points > MOST_POINTS) {
       throw DraftingException.of("a tracing has too few or too many points")

@@ -268,6 +268,8 @@ class LayTest {
         "no such piece is laid. Found: middle. Accepted: left, right.",
         assertThrows(DraftingException.class, () -> wrong.matching("middle", "a").plan(1, 0))
             .getMessage());
+    assertThrows(
+        DraftingException.class, () -> wrong.matching("left", "check").foldedOtherwise(1, 0));
   }
 
   private static Piece notched(String name, double up) {
