@@ -2,6 +2,7 @@ package dev.drafting.core.assembly;
 
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
+import dev.drafting.core.measure.Angle;
 import dev.drafting.core.pattern.Pattern;
 import java.io.Serializable;
 import java.util.List;
@@ -142,6 +143,30 @@ public final class Assembly implements Serializable {
    */
   public List<Finding> findings() {
     return findings;
+  }
+
+  /**
+   * Draws the edges of the openings smoothly across seams and folds, as after pieces were traced
+   * apart: the neck across the shoulder seam, the hem across the side seam. The edges turn at their
+   * ends, both sides of a seam alike; if one is straight the curved one gives alone, and two
+   * straight ones become gentle curves only where they bend by more than the pattern tolerates. No
+   * corner moves, and no seam changes its length. Corners that are meant to be points stay so.
+   *
+   * <p>Even the seams first, with {@link dev.drafting.core.pattern.Reshaping#evened}.
+   *
+   * @param most edges that bend by more are kept as they are: that is no wandering of a pencil; 0
+   *     to 90 degrees
+   * @return the pattern with smooth crossings
+   * @throws DraftingException if it is out of range, or an edge turned so crosses another
+   */
+  public Pattern smoothed(Angle most) {
+    if (most.compareTo(Angle.ZERO) < 0 || most.compareTo(Angle.degrees(90)) > 0) {
+      throw DraftingException.of("edges cannot be smoothed across seams by so much")
+          .at(pattern.name())
+          .value(most)
+          .accepted("0 to 90 degrees");
+    }
+    return SmoothCrossings.of(pattern, most);
   }
 
   @Override

@@ -4,6 +4,8 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
 import java.util.List;
@@ -127,6 +129,11 @@ public final class Edge implements Serializable {
   }
 
   /** The same edge under another name, along another curve. */
+  Edge turned(Angle atStart, Angle atEnd) {
+    Vector none = CornerMoves.NONE;
+    return redrawn(name, EdgeBending.of(curve, none, none, atStart.toRadians(), atEnd.toRadians()));
+  }
+
   Edge redrawn(String newName, Curve newCurve) {
     return new Edge(newName, newCurve, finish);
   }

@@ -256,6 +256,23 @@ public final class Piece implements Serializable {
   }
 
   /**
+   * Turns the directions in which an edge leaves its corners. The corners stay; a straight edge
+   * becomes a curve, and notches keep their share of its length.
+   *
+   * @param edge the name of the edge
+   * @param atStart the turn where the edge begins, counter-clockwise if positive
+   * @param atEnd the turn where it ends
+   * @return the piece with this edge turned
+   * @throws DraftingException if there is no such edge
+   */
+  public Piece withTurnedEdge(String edge, Angle atStart, Angle atEnd) {
+    int at = indexOf(edge);
+    List<Edge> changed = new ArrayList<>(edges);
+    changed.set(at, edges.get(at).turned(atStart, atEnd));
+    return of(name, changed, details.withNotches(CornerMoves.notches(this, changed)));
+  }
+
+  /**
    * Declares that a corner is meant to be a point, as at a V neck or a pointed hem.
    *
    * @param before the edge that arrives, counter-clockwise

@@ -1,6 +1,8 @@
 package dev.drafting.export.source;
 
+import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Finish;
@@ -51,6 +53,7 @@ public final class GarmentFolder {
   public static final String DESCRIPTION = "garment.json";
 
   private static final Length MOST_WANDER = Length.mm(10);
+  private static final int MOST_BENT = 45;
   private static final Length MOST_EVENED = Length.mm(20);
   private static final int LONGEST_ABOUT = 2_000;
 
@@ -88,6 +91,7 @@ public final class GarmentFolder {
             "about",
             "wander",
             "evened",
+            "smoothed",
             "pieces",
             "seams",
             "finishes",
@@ -115,8 +119,12 @@ public final class GarmentFolder {
     Pattern plain = whole.placed(() -> Pattern.of(name, pieces, seams.seams()));
     Pattern traced = whole.placed(() -> finished(plain, seams.finishes(), finishes));
     Length evened = fields.or("evened", Length.ZERO, e -> e.length(Length.ZERO, MOST_EVENED));
-    Pattern pattern =
+    Pattern even =
         whole.placed(() -> evened.isZero() ? traced : Reshaping.of(traced).evened(evened).result());
+    Angle smoothed = Angle.degrees(fields.or("smoothed", 0.0, e -> e.quantity("°", 0, MOST_BENT)));
+    Pattern pattern =
+        whole.placed(
+            () -> smoothed.equals(Angle.ZERO) ? even : Assembly.of(even).smoothed(smoothed));
     Map<String, Draft> makes =
         DraftReader.makes(fields, pattern, cloths(sources, finishes), openings(finishes));
     return new Garment(about, tracings, trued, pattern, makes);

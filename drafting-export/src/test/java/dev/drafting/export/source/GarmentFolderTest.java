@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
@@ -402,6 +403,23 @@ class GarmentFolderTest {
         folder.resolve("garment.json"),
         DESCRIPTION.replace("\"pieces\": [", "\"evened\": \"5 mm\", \"pieces\": ["));
     assertEquals(0, sideOffEase(), 1e-6);
+  }
+
+  @Test
+  void edgesAreDrawnSmoothlyAcrossSeamsIfAsked() throws IOException {
+    assertEquals(2, bends()); // lower and upper edge of the wrist warmer, 28 degrees each
+    Files.writeString(
+        folder.resolve("garment.json"),
+        DESCRIPTION.replace("\"pieces\": [", "\"smoothed\": \"30 °\", \"pieces\": ["));
+    assertEquals(0, bends());
+    String accepted = refused("\"pieces\": [", "\"smoothed\": \"50°\", \"pieces\": [");
+    assertTrue(accepted.contains("to 45 °"), accepted);
+  }
+
+  private long bends() {
+    return Assembly.of(GarmentFolder.read(folder).pattern()).findings().stream()
+        .filter(finding -> finding.id().equals("crossing.not-smooth"))
+        .count();
   }
 
   private double sideOffEase() {
