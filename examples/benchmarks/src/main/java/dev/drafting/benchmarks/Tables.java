@@ -15,7 +15,8 @@ public final class Tables {
           new DraftTable(),
           new ExportTable(),
           new LayTable(),
-          new FuzzTable());
+          new FuzzTable(),
+          new DamageTable());
 
   private Tables() {}
 

@@ -1,4 +1,4 @@
-package dev.drafting.examples;
+package dev.drafting.examples.damage;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
