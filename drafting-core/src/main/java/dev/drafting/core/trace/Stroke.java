@@ -20,12 +20,17 @@ final class Stroke {
     this.reordered = reordered;
   }
 
-  /** One edge, its points put in order if they are in none. */
+  /** One edge, or what was drawn past corners, its points put in order if they are in none. */
   static Stroke of(TracedEdge edge) {
+    return of(edge, false);
+  }
+
+  /** The same of a line that may be closed, coming back to where it began. */
+  static Stroke of(TracedEdge edge, boolean closed) {
     Stroke drawn = asDrawn(edge);
     double[] x = drawn.samples.x;
     double[] y = drawn.samples.y;
-    int[] order = StrokeOrder.of(x, y);
+    int[] order = StrokeOrder.of(x, y, closed);
     if (order == null) {
       return drawn;
     }
@@ -34,8 +39,7 @@ final class Stroke {
     return new Stroke(edge.name(), Samples.traced(orderedX, orderedY), true);
   }
 
-  /** The points as they were drawn, past corners perhaps. */
-  static Stroke asDrawn(TracedEdge edge) {
+  private static Stroke asDrawn(TracedEdge edge) {
     Polyline points = edge.points();
     double[] x = new double[points.size()];
     double[] y = new double[points.size()];

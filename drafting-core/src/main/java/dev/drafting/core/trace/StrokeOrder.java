@@ -18,22 +18,46 @@ final class StrokeOrder {
   private StrokeOrder() {}
 
   /** The numbers of the points in the order along the edge; null if they are in order. */
-  static int @Nullable [] of(double[] x, double[] y) {
+  static int @Nullable [] of(double[] x, double[] y, boolean closed) {
     int n = x.length;
     if (n < 4 || n > MOST_POINTS) {
       return null;
     }
     int[] drawn = new int[n];
     Arrays.setAll(drawn, i -> i);
-    int[] nearest = nearestNext(x, y);
-    return length(x, y, nearest) < SHORTER * length(x, y, drawn) ? nearest : null;
+    int[] nearest = shortest(x, y);
+    int first = nearest[0];
+    int last = nearest[n - 1];
+    double home = closed ? Math.hypot(x[first] - x[last], y[first] - y[last]) : 0;
+    return length(x, y, nearest) + home < SHORTER * length(x, y, drawn) ? nearest : null;
   }
 
-  private static int[] nearestNext(double[] x, double[] y) {
+  /** What is farthest from the middle may lie at a corner: the way begins at an end then. */
+  private static int[] shortest(double[] x, double[] y) {
+    int[] outermost = nearestNext(x, y, farthestFromMiddle(x, y));
+    int[] fromEnd = nearestNext(x, y, outermost[longestStep(x, y, outermost)]);
+    return length(x, y, fromEnd) < length(x, y, outermost) ? fromEnd : outermost;
+  }
+
+  /** The place in the order from which the farthest step is taken: there the line has an end. */
+  private static int longestStep(double[] x, double[] y, int[] order) {
+    int longest = 0;
+    double most = 0;
+    for (int k = 0; k + 1 < order.length; k++) {
+      double step = square(x[order[k + 1]] - x[order[k]], y[order[k + 1]] - y[order[k]]);
+      if (step > most) {
+        most = step;
+        longest = k;
+      }
+    }
+    return longest;
+  }
+
+  private static int[] nearestNext(double[] x, double[] y, int first) {
     int n = x.length;
     int[] order = new int[n];
     boolean[] taken = new boolean[n];
-    order[0] = farthestFromMiddle(x, y);
+    order[0] = first;
     taken[order[0]] = true;
     for (int k = 1; k < n; k++) {
       int here = order[k - 1];

@@ -70,7 +70,8 @@ public final class UnnamedTracing implements Serializable {
 
   /**
    * A piece traced in several strokes, in any order and direction. A stroke may run past corners,
-   * and the pencil may be lifted anywhere.
+   * and the pencil may be lifted anywhere. A stroke of up to 3,000 points that was drawn there and
+   * back, or written down out of order, is put in order.
    *
    * @param piece the name of the piece
    * @param extent half on the fold or whole
@@ -81,12 +82,13 @@ public final class UnnamedTracing implements Serializable {
    *     where it began, there is no corner, or there are more than a million points
    */
   public static UnnamedTracing of(String piece, Extent extent, List<Polyline> strokes) {
-    Objects.requireNonNull(extent, "extent");
+    boolean closed = Objects.requireNonNull(extent, "extent") != Extent.HALF_ON_FOLD;
     List<Stroke> numbered = new ArrayList<>();
     long points = 0;
     for (Polyline stroke : strokes) {
       points += stroke.size();
-      numbered.add(Stroke.asDrawn(TracedEdge.of("stroke " + (numbered.size() + 1), stroke)));
+      TracedEdge drawn = TracedEdge.of("stroke " + (numbered.size() + 1), stroke);
+      numbered.add(Stroke.of(drawn, closed && strokes.size() == 1));
     }
     if (numbered.isEmpty() || points > MOST_POINTS) {
       throw DraftingException.of("a tracing has too few or too many points")
@@ -94,7 +96,6 @@ public final class UnnamedTracing implements Serializable {
           .value(points)
           .accepted("one stroke or more, a million points or fewer");
     }
-    boolean closed = extent != Extent.HALF_ON_FOLD;
     List<Stroke> joined = closed ? Joining.whole(piece, numbered) : Joining.half(piece, numbered);
     Polyline round = RoundLine.of(joined, closed);
     return new UnnamedTracing(piece, extent, round, RoundLine.corners(piece, round, closed));

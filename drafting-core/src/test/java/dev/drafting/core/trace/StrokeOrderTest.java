@@ -72,7 +72,7 @@ class StrokeOrderTest {
           List<Point> points = new Vest.Pencil(5, wander, spacing).trace(Vest.edge(name));
           double[] x = points.stream().mapToDouble(Point::x).toArray();
           double[] y = points.stream().mapToDouble(Point::y).toArray();
-          assertNull(StrokeOrder.of(x, y), name + ", " + wander + ", " + spacing);
+          assertNull(StrokeOrder.of(x, y, false), name + ", " + wander + ", " + spacing);
         }
       }
     }

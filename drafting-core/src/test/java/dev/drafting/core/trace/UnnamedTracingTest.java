@@ -14,6 +14,7 @@ import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class UnnamedTracingTest {
@@ -48,6 +49,66 @@ class UnnamedTracingTest {
               assertTrue(Vest.rms(found, curve) < 1e-6, () -> name + Vest.rms(found, curve));
               assertEquals(curve.length().toMm(), found.length().toMm(), 1e-6, name);
             });
+  }
+
+  @Test
+  void pointsOutOfOrderArePutInOrder() {
+    List<Point> inOrder = round(new Vest.Pencil(1, 0, 7));
+    UnnamedTracing vest = UnnamedTracing.of("front", Extent.HALF_ON_FOLD, Polyline.of(inOrder));
+    for (long seed = 0; seed < SEEDS; seed++) {
+      List<Point> shuffled = new ArrayList<>(inOrder);
+      Collections.shuffle(shuffled, new Random(seed));
+      assertEquals(
+          vest, UnnamedTracing.of("front", Extent.HALF_ON_FOLD, Polyline.of(shuffled)), "" + seed);
+    }
+  }
+
+  @Test
+  void aClosedLineIsPutInOrderToo() {
+    List<Point> round = new ArrayList<>();
+    for (int i = 0; i < 60; i++) {
+      double way = 10 * i;
+      round.add(
+          way < 200
+              ? new Point(way, 0)
+              : way < 300
+                  ? new Point(200, way - 200)
+                  : way < 500 ? new Point(500 - way, 100) : new Point(0, 600 - way));
+    }
+    List<TracedStretch> sides =
+        UnnamedTracing.of("patch", Extent.AS_IT_LIES, Polyline.of(closed(round))).stretches();
+    assertEquals(4, sides.size());
+    Collections.shuffle(round, new Random(7));
+    assertEquals(
+        sides,
+        UnnamedTracing.of("patch", Extent.AS_IT_LIES, Polyline.of(closed(round))).stretches());
+  }
+
+  private static List<Point> closed(List<Point> round) {
+    List<Point> closed = new ArrayList<>(round);
+    closed.add(round.get(0));
+    return closed;
+  }
+
+  @Test
+  void aLineDrawnThereAndBackHasTheSameCorners() {
+    int found = 0;
+    int claimed = 0;
+    for (long seed = 0; seed < SEEDS; seed++) {
+      List<Point> doubled = round(new Vest.Pencil(seed, 0.5, 5));
+      List<Point> back = round(new Vest.Pencil(seed + SEEDS, 0.5, 5));
+      Collections.reverse(back);
+      doubled.addAll(back);
+      List<Point> corners =
+          UnnamedTracing.of("front", Extent.HALF_ON_FOLD, Polyline.of(doubled)).corners();
+      claimed += corners.size();
+      for (String edge : Vest.EDGES.subList(1, 5)) {
+        Point truth = Vest.edge(edge).start();
+        found += corners.stream().anyMatch(c -> c.distanceTo(truth).toMm() < NEAR_MM) ? 1 : 0;
+      }
+    }
+    assertTrue(found >= 0.98 * 4 * SEEDS, "found " + found);
+    assertTrue(found >= 0.98 * claimed, found + " of " + claimed);
   }
 
   /** Of 160 corners and as many places that look like one, with a point every 5 mm. */
