@@ -102,6 +102,8 @@ import dev.drafting.export.Export;
 import dev.drafting.export.Progress;
 import dev.drafting.export.WrittenFile;
 import dev.drafting.export.csv.CutListFile;
+import dev.drafting.export.csv.MeasuresFile;
+import dev.drafting.export.csv.StripsFile;
 import dev.drafting.export.drawing.Anchor;
 import dev.drafting.export.drawing.ChangeDrawing;
 import dev.drafting.export.drawing.DraftDrawing;

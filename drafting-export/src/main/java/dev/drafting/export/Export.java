@@ -2,6 +2,8 @@ package dev.drafting.export;
 
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.export.csv.CutListFile;
+import dev.drafting.export.csv.MeasuresFile;
+import dev.drafting.export.csv.StripsFile;
 import dev.drafting.export.drawing.DraftDrawing;
 import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.Format;
@@ -128,13 +130,17 @@ public final class Export {
   }
 
   /**
-   * Also the cut list as CSV, for spreadsheets.
+   * Also the cut list, the strips and the finished measures as CSV, for spreadsheets.
    *
    * @return the export
    */
   public Export csv() {
     return with(
-        CutListFile.FILE_ENDING, (drawing, out) -> CutListFile.of(draft.cutList()).write(out));
+            CutListFile.FILE_ENDING, (drawing, out) -> CutListFile.of(draft.cutList()).write(out))
+        .with(StripsFile.FILE_ENDING, (drawing, out) -> StripsFile.of(draft.strips()).write(out))
+        .with(
+            MeasuresFile.FILE_ENDING,
+            (drawing, out) -> MeasuresFile.of(draft.measures()).write(out));
   }
 
   /**

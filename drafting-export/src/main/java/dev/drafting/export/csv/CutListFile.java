@@ -3,12 +3,7 @@ package dev.drafting.export.csv;
 import dev.drafting.core.cut.CutItem;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
-import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
 
 /**
  * The cut list, pieces and strips, as CSV: RFC 4180, UTF-8, one row an item, lengths in mm with a
@@ -43,27 +38,11 @@ public final class CutListFile {
    * @throws IOException if it cannot be written
    */
   public void write(OutputStream out) throws IOException {
-    Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-    writer.write(row("name", "fabric", "count", "length_mm", "width_mm", "how"));
+    Rows rows = new Rows("name", "fabric", "count", "length_mm", "width_mm", "how");
     for (CutItem item : items) {
-      writer.write(
-          row(
-              item.name(),
-              item.cloth(),
-              item.count(),
-              plain(item.length().toMm()),
-              plain(item.width().toMm()),
-              item.how()));
+      rows.add(item.name(), item.cloth(), item.count(), item.length(), item.width(), item.how());
     }
-    writer.flush();
-  }
-
-  private static String row(Object... fields) {
-    return CSVFormat.RFC4180.format(fields) + "\r\n";
-  }
-
-  private static String plain(double mm) {
-    return BigDecimal.valueOf(mm).toPlainString();
+    rows.write(out);
   }
 
   @Override

@@ -1,5 +1,6 @@
 /**
- * Lists of a draft as CSV files for spreadsheets. Open {@link dev.drafting.export.csv.CutListFile}.
+ * Lists of a draft as CSV files for spreadsheets. Open {@link dev.drafting.export.csv.CutListFile},
+ * {@link dev.drafting.export.csv.StripsFile} or {@link dev.drafting.export.csv.MeasuresFile}.
  *
  * <p>Nulls are refused; all values may be shared between threads.
  */
