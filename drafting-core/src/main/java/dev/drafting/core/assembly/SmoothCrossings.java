@@ -19,8 +19,8 @@ final class SmoothCrossings {
   private final Surface surface;
   private final double most;
 
-  /** By how much the corner at the end of an edge has to open, in radians. */
-  private final Map<EdgeEnd, Double> openings = new LinkedHashMap<>();
+  /** What the corner at the end of an edge has to gain, in radians. */
+  private final Map<EdgeEnd, Double> gains = new LinkedHashMap<>();
 
   private record EdgeEnd(EdgeRef edge, boolean atEnd) {}
 
@@ -65,7 +65,7 @@ final class SmoothCrossings {
 
   private void share(double each, EdgeEnd... ends) {
     for (EdgeEnd end : ends) {
-      openings.putIfAbsent(end, -each);
+      gains.putIfAbsent(end, -each);
     }
   }
 
@@ -87,10 +87,10 @@ final class SmoothCrossings {
 
   private Pattern turned() {
     Map<EdgeRef, double[]> turns = new LinkedHashMap<>();
-    openings.forEach(
-        (end, opening) ->
+    gains.forEach(
+        (end, gain) ->
             turns.computeIfAbsent(end.edge(), edge -> new double[2])[end.atEnd() ? 1 : 0] =
-                end.atEnd() ? opening : -opening);
+                end.atEnd() ? gain : -gain);
     Pattern turned = pattern;
     for (Map.Entry<EdgeRef, double[]> turn : turns.entrySet()) {
       String piece = turn.getKey().piece();
