@@ -199,6 +199,8 @@ import dev.drafting.knit.sewing.Stitch;
 import dev.drafting.knit.sewing.StitchType;
 import dev.drafting.knit.wording.Wording;
 // left out: dev.drafting.core.CheckReturnValue (for tools that read the library)
+// left out: dev.drafting.core.Experimental (for tools that read the library)
+// left out: dev.drafting.core.Stable (for tools that read the library)
 
 // Helpers for looking at a draft.
 

@@ -14,6 +14,7 @@ import java.lang.annotation.Target;
  *
  * @since 0.1
  */
+@Stable
 @Documented
 @Retention(RetentionPolicy.CLASS)
 @Target({ElementType.PACKAGE, ElementType.TYPE, ElementType.METHOD})

@@ -1,5 +1,6 @@
 package dev.drafting.export;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.export.csv.CutListFile;
 import dev.drafting.export.csv.MeasuresFile;
@@ -47,6 +48,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Export {
   private final Draft draft;
   private final Map<String, Output> outputs;

@@ -1,10 +1,13 @@
 package dev.drafting.export;
 
+import dev.drafting.core.Stable;
+
 /**
  * Is told how far long work has come.
  *
  * @since 0.1
  */
+@Stable
 @FunctionalInterface
 public interface Progress {
   /**

@@ -1,5 +1,6 @@
 package dev.drafting.export;
 
+import dev.drafting.core.Stable;
 import java.nio.file.Path;
 import java.util.Objects;
 
@@ -10,6 +11,7 @@ import java.util.Objects;
  * @param bytes how large it is
  * @since 0.1
  */
+@Stable
 public record WrittenFile(Path path, long bytes) {
   /**
    * Checks that nothing is missing.

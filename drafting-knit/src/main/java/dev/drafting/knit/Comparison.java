@@ -1,5 +1,6 @@
 package dev.drafting.knit;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
@@ -16,6 +17,7 @@ import java.util.stream.Collectors;
  *
  * @since 0.1
  */
+@Stable
 public final class Comparison implements Serializable {
   private static final long serialVersionUID = 1L;
 

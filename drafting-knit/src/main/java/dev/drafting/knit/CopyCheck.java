@@ -1,5 +1,6 @@
 package dev.drafting.knit;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
@@ -22,6 +23,7 @@ import java.util.stream.Collectors;
  *
  * @since 0.1
  */
+@Stable
 public final class CopyCheck implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final Length FLAT = Length.mm(6);

@@ -1,5 +1,6 @@
 package dev.drafting.knit;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.alter.Alteration;
 import dev.drafting.core.alter.AlterationRecord;
 import dev.drafting.core.assembly.Opening;
@@ -56,6 +57,7 @@ import java.util.Optional;
  *
  * @since 0.1
  */
+@Stable
 public final class Draft implements Serializable {
   private static final long serialVersionUID = 1L;
 

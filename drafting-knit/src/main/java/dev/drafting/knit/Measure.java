@@ -1,5 +1,6 @@
 package dev.drafting.knit;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
@@ -12,6 +13,7 @@ import java.util.Objects;
  * @param length how long it is
  * @since 0.1
  */
+@Stable
 public record Measure(String name, Length length) implements Serializable {
 
   /**

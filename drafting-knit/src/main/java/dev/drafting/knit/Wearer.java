@@ -1,5 +1,6 @@
 package dev.drafting.knit;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.band.BodyPart;
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Stable
 public final class Wearer implements Serializable {
   private static final long serialVersionUID = 1L;
 

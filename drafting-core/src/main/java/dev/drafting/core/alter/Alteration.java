@@ -1,5 +1,6 @@
 package dev.drafting.core.alter;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
@@ -31,6 +32,7 @@ import java.util.Map;
  *
  * @since 0.1
  */
+@Stable
 public interface Alteration extends Serializable {
 
   /**

@@ -1,5 +1,6 @@
 package dev.drafting.core.alter;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.pattern.Pattern;
 import java.io.Serializable;
@@ -24,6 +25,7 @@ import java.util.stream.Collectors;
  *
  * @since 0.1
  */
+@Stable
 public final class AlterationRecord implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final int MOST_SHOWN = 8;

@@ -1,5 +1,6 @@
 package dev.drafting.core.alter;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
@@ -25,6 +26,7 @@ import java.util.Objects;
  * @param refinished what its finish is then, empty if it stays as it was
  * @since 0.1
  */
+@Stable
 public record EdgeChange(
     EdgeRef edge, Length before, Length after, Length farthest, String refinished)
     implements Serializable {

@@ -1,5 +1,6 @@
 package dev.drafting.core.alter;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
@@ -16,6 +17,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class EdgePlace implements Serializable {
   private static final long serialVersionUID = 1L;
 

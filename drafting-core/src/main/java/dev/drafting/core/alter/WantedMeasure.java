@@ -1,5 +1,6 @@
 package dev.drafting.core.alter;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Cutting;
@@ -22,6 +23,7 @@ import java.util.Optional;
  *
  * @since 0.1
  */
+@Stable
 public final class WantedMeasure implements Serializable {
   private static final long serialVersionUID = 1L;
 

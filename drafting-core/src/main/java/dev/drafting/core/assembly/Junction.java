@@ -1,5 +1,6 @@
 package dev.drafting.core.assembly;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.pattern.EdgeRef;
 import java.io.Serializable;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Junction implements Serializable {
   private static final long serialVersionUID = 1L;
 

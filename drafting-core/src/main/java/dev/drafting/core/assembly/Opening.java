@@ -1,5 +1,6 @@
 package dev.drafting.core.assembly;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -19,6 +20,7 @@ import java.util.stream.Collectors;
  *
  * @since 0.1
  */
+@Stable
 public final class Opening implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.assembly;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
@@ -15,6 +16,7 @@ import java.util.Objects;
  *     on smoothly
  * @since 0.1
  */
+@Stable
 public record OpeningStation(Length at, String label, Angle angle) implements Serializable {
 
   /**

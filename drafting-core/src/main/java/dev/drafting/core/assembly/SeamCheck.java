@@ -1,5 +1,6 @@
 package dev.drafting.core.assembly;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import dev.drafting.core.pattern.Seam;
@@ -13,6 +14,7 @@ import java.io.Serializable;
  * @param second the length of its second side
  * @since 0.1
  */
+@Stable
 public record SeamCheck(Seam seam, Length first, Length second) implements Serializable {
 
   /**

@@ -1,5 +1,6 @@
 package dev.drafting.core.cut;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Point;
@@ -22,6 +23,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class CutItem implements Serializable {
   private static final long serialVersionUID = 1L;
 

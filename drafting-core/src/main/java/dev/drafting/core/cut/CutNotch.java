@@ -1,5 +1,6 @@
 package dev.drafting.core.cut;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
@@ -17,6 +18,7 @@ import java.util.Objects;
  * @param label what it is matched with
  * @since 0.1
  */
+@Stable
 public record CutNotch(Point at, Vector inward, Length depth, String label)
     implements Serializable {
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.cut;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -22,6 +23,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class CutPiece implements Serializable {
   private static final long serialVersionUID = 1L;
 

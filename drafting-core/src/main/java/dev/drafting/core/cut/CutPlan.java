@@ -1,5 +1,6 @@
 package dev.drafting.core.cut;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.offset.OffsetResult;
@@ -29,6 +30,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Stable
 public final class CutPlan implements Serializable {
   private static final long serialVersionUID = 1L;
 

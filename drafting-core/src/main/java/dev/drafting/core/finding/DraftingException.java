@@ -1,5 +1,6 @@
 package dev.drafting.core.finding;
 
+import dev.drafting.core.Stable;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Stable
 public final class DraftingException extends RuntimeException {
   private static final long serialVersionUID = 1L;
   private static final int LONGEST_VALUE = 80;

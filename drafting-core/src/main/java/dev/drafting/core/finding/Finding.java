@@ -1,5 +1,6 @@
 package dev.drafting.core.finding;
 
+import dev.drafting.core.Stable;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Finding implements Serializable {
   private static final long serialVersionUID = 1L;
 

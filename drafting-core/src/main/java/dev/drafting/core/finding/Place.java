@@ -1,5 +1,6 @@
 package dev.drafting.core.finding;
 
+import dev.drafting.core.Stable;
 import java.io.Serializable;
 import java.util.List;
 
@@ -13,6 +14,7 @@ import java.util.List;
  *
  * @since 0.1
  */
+@Stable
 public final class Place implements Serializable {
   private static final long serialVersionUID = 1L;
 

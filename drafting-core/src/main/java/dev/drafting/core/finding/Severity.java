@@ -1,10 +1,13 @@
 package dev.drafting.core.finding;
 
+import dev.drafting.core.Stable;
+
 /**
  * How much a {@link Finding} matters.
  *
  * @since 0.1
  */
+@Stable
 public enum Severity {
   /** Worth knowing; nothing has to change. */
   NOTE,

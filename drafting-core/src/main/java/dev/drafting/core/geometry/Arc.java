@@ -1,5 +1,6 @@
 package dev.drafting.core.geometry;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -19,6 +20,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Arc implements Segment {
   private static final long serialVersionUID = 1L;
   private static final double ONCE_ROUND = 2 * Math.PI;

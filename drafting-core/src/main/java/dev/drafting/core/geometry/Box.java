@@ -1,5 +1,6 @@
 package dev.drafting.core.geometry;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
@@ -17,6 +18,7 @@ import java.io.Serializable;
  * @param maxY upper side, millimetres, not less than minY
  * @since 0.1
  */
+@Stable
 public record Box(double minX, double minY, double maxX, double maxY) implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.geometry;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
 import java.util.Objects;
@@ -18,6 +19,7 @@ import java.util.Objects;
  *     one
  * @since 0.1
  */
+@Stable
 public record Crossing(Point point, Length along, Length alongOther) implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.geometry;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -21,6 +22,7 @@ import java.util.Objects;
  * @param end where it ends
  * @since 0.1
  */
+@Stable
 public record Cubic(Point start, Point control1, Point control2, Point end) implements Segment {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.geometry;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -27,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Stable
 public final class Curve implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.geometry;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import org.locationtech.jts.geom.Coordinate;
@@ -20,6 +21,7 @@ import org.locationtech.jts.geom.impl.PackedCoordinateSequence;
  *
  * @since 0.1
  */
+@Stable
 public final class JtsBridge {
   private static final GeometryFactory FACTORY = new GeometryFactory();
 

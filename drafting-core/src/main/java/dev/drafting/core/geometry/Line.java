@@ -1,5 +1,6 @@
 package dev.drafting.core.geometry;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import java.util.Objects;
@@ -15,6 +16,7 @@ import java.util.Objects;
  * @param end where it ends
  * @since 0.1
  */
+@Stable
 public record Line(Point start, Point end) implements Segment {
   private static final long serialVersionUID = 1L;
 

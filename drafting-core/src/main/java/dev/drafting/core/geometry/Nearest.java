@@ -1,5 +1,6 @@
 package dev.drafting.core.geometry;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
 import java.util.Objects;
@@ -16,6 +17,7 @@ import java.util.Objects;
  * @param distance how far it is from the other point
  * @since 0.1
  */
+@Stable
 public record Nearest(Point point, Length along, Length distance) implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.geometry;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
 
@@ -15,6 +16,7 @@ import java.io.Serializable;
  * @param y millimetres upwards, finite; -0.0 becomes 0.0
  * @since 0.1
  */
+@Stable
 public record Point(double x, double y) implements Serializable {
   private static final long serialVersionUID = 1L;
 

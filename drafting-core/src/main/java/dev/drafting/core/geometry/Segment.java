@@ -1,5 +1,6 @@
 package dev.drafting.core.geometry;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
@@ -18,6 +19,7 @@ import java.io.Serializable;
  *
  * @since 0.1
  */
+@Stable
 public sealed interface Segment extends Serializable permits Line, Cubic, Arc {
   /**
    * Where the segment starts.

@@ -1,5 +1,6 @@
 package dev.drafting.core.geometry;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import java.io.Serializable;
@@ -17,6 +18,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Transform implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final Transform IDENTITY = new Transform(1, 0, false, 0, 0);

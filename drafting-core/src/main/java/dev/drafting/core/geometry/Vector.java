@@ -1,5 +1,6 @@
 package dev.drafting.core.geometry;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -19,6 +20,7 @@ import java.io.Serializable;
  * @param dy millimetres upwards, finite; -0.0 becomes 0.0
  * @since 0.1
  */
+@Stable
 public record Vector(double dx, double dy) implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.lay;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Experimental
 public final class Cloth implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.lay;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Angle;
@@ -13,6 +14,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Experimental
 public final class LaidPiece implements Serializable {
   private static final long serialVersionUID = 1L;
 

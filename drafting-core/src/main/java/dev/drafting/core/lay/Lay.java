@@ -1,5 +1,6 @@
 package dev.drafting.core.lay;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
@@ -30,6 +31,7 @@ import java.util.function.Predicate;
  *
  * @since 0.1
  */
+@Experimental
 public final class Lay implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final double MOST_OFF_GRAIN = 15;

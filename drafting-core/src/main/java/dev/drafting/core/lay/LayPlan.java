@@ -1,5 +1,6 @@
 package dev.drafting.core.lay;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
@@ -13,6 +14,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Experimental
 public final class LayPlan implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final double LARGEST_SHARE = 0.5;

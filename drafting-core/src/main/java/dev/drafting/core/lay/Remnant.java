@@ -1,5 +1,6 @@
 package dev.drafting.core.lay;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import java.io.Serializable;
@@ -13,6 +14,7 @@ import java.io.Serializable;
  * @param across how wide it is
  * @since 0.1
  */
+@Experimental
 public record Remnant(Length fromEnd, Length fromSide, Length along, Length across)
     implements Serializable {
   private static final long serialVersionUID = 1L;

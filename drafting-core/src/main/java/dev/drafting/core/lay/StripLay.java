@@ -1,5 +1,6 @@
 package dev.drafting.core.lay;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.JtsBridge;
@@ -30,6 +31,7 @@ import org.locationtech.jts.geom.Envelope;
  *
  * @since 0.1
  */
+@Experimental
 public final class StripLay implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final Length FLAT = Length.mm(0.01);

@@ -1,5 +1,6 @@
 package dev.drafting.core.measure;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import java.io.Serializable;
 import java.math.BigDecimal;
@@ -21,6 +22,7 @@ import java.math.RoundingMode;
  *
  * @since 0.1
  */
+@Stable
 public final class Length implements Comparable<Length>, Serializable {
   private static final long serialVersionUID = 1L;
   private static final double LONGEST_MM = 100_000;

@@ -1,10 +1,13 @@
 package dev.drafting.core.measure;
 
+import dev.drafting.core.Stable;
+
 /**
  * A unit that lengths are given or printed in.
  *
  * @since 0.1
  */
+@Stable
 public enum LengthUnit {
   /** Millimetres. */
   MM("mm", 1.0, 1),

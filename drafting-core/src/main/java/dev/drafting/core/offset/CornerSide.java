@@ -1,10 +1,13 @@
 package dev.drafting.core.offset;
 
+import dev.drafting.core.Stable;
+
 /**
  * One of the two edges that meet at a corner, seen in the direction in which the outline runs.
  *
  * @since 0.1
  */
+@Stable
 public enum CornerSide {
   /** The edge that arrives at the corner. */
   BEFORE,

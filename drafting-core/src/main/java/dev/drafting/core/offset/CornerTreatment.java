@@ -1,5 +1,6 @@
 package dev.drafting.core.offset;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
@@ -20,6 +21,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class CornerTreatment implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final double DEFAULT_LIMIT = 4;

@@ -1,5 +1,6 @@
 package dev.drafting.core.offset;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Segment;
@@ -31,6 +32,7 @@ import java.util.TreeMap;
  *
  * @since 0.1
  */
+@Stable
 public final class Offset implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final Length USUAL_TOLERANCE = Length.mm(0.01);

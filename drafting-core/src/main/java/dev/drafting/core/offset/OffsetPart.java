@@ -1,5 +1,6 @@
 package dev.drafting.core.offset;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
@@ -10,6 +11,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class OffsetPart implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.offset;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Length;
@@ -13,6 +14,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class OffsetResult implements Serializable {
   private static final long serialVersionUID = 1L;
 

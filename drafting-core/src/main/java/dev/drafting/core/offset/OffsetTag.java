@@ -1,10 +1,13 @@
 package dev.drafting.core.offset;
 
+import dev.drafting.core.Stable;
+
 /**
  * Where a part of an offset outline came from.
  *
  * @since 0.1
  */
+@Stable
 public enum OffsetTag {
   /** Parallel to an edge, with the straight continuation that a mitre needs. */
   EDGE,

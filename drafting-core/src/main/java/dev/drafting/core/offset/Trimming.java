@@ -1,5 +1,6 @@
 package dev.drafting.core.offset;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
@@ -11,6 +12,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Trimming implements Serializable {
   private static final long serialVersionUID = 1L;
 

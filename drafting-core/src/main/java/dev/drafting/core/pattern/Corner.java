@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.offset.CornerTreatment;
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Stable
 public final class Corner implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import java.io.Serializable;
 
@@ -15,6 +16,7 @@ import java.io.Serializable;
  * @param edge the edge's name
  * @since 0.1
  */
+@Stable
 public record EdgeRef(String piece, String edge) implements Serializable {
 
   /**

@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import java.util.Collections;
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Stable
 public final class FacedEdge implements Finish {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Stable;
 import java.io.Serializable;
 import java.util.Map;
 
@@ -10,6 +11,7 @@ import java.util.Map;
  *
  * @since 0.1
  */
+@Stable
 public interface Finish extends Serializable {
 
   /**

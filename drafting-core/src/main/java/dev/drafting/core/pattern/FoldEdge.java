@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import java.util.Map;
 
@@ -8,6 +9,7 @@ import java.util.Map;
  *
  * @since 0.1
  */
+@Stable
 public final class FoldEdge implements Finish {
   private static final long serialVersionUID = 1L;
 

@@ -1,10 +1,13 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Stable;
+
 /**
  * What a line that follows an edge is for.
  *
  * @since 0.1
  */
+@Stable
 public enum LineRole {
   /** Where the cloth is cut. */
   CUT,

@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
@@ -10,6 +11,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Notch implements Serializable {
   private static final long serialVersionUID = 1L;
 

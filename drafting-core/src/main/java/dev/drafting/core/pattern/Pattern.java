@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -17,6 +18,7 @@ import java.util.stream.Stream;
  *
  * @since 0.1
  */
+@Stable
 public final class Pattern implements Serializable {
   private static final long serialVersionUID = 1L;
 

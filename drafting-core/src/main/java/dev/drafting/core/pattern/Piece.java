@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Angle;
@@ -28,6 +29,7 @@ import java.util.stream.Collectors;
  *
  * @since 0.1
  */
+@Stable
 public final class Piece implements Serializable {
   private static final long serialVersionUID = 1L;
 

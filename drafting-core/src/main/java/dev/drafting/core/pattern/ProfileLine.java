@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
 import java.util.Objects;
@@ -11,6 +12,7 @@ import java.util.Objects;
  * @param distance how far it lies from the finished edge; outward, away from the piece, is positive
  * @since 0.1
  */
+@Stable
 public record ProfileLine(LineRole role, Length distance) implements Serializable {
 
   /**

@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
@@ -34,6 +35,7 @@ import java.util.Set;
  *
  * @since 0.1
  */
+@Stable
 public final class Reshaping implements Serializable {
   private static final long serialVersionUID = 1L;
 

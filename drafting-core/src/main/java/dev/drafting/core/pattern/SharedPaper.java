@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import java.io.Serializable;
 import java.util.Objects;
@@ -11,6 +12,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class SharedPaper implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.template;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import java.io.Serializable;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.List;
  * @param options what there is to choose from, the usual one first
  * @since 0.1
  */
+@Experimental
 public record Choice(String name, List<String> options) implements Serializable {
 
   /**

@@ -1,5 +1,6 @@
 package dev.drafting.core.template;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
@@ -17,6 +18,7 @@ import java.util.Objects;
  * @param girth whether it is measured all round, so that more of it makes the pieces wider
  * @since 0.1
  */
+@Experimental
 public record Dimension(
     String name, String meaning, Length least, Length usual, Length most, boolean girth)
     implements Serializable {

@@ -1,5 +1,6 @@
 package dev.drafting.core.template;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
@@ -20,6 +21,7 @@ import java.util.stream.Collectors;
  *
  * @since 0.1
  */
+@Experimental
 public final class Dimensions implements Serializable {
   private static final long serialVersionUID = 1L;
 

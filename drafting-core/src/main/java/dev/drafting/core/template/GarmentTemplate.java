@@ -1,5 +1,6 @@
 package dev.drafting.core.template;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.pattern.Pattern;
 import java.io.Serializable;
@@ -14,6 +15,7 @@ import java.util.List;
  *
  * @since 0.1
  */
+@Experimental
 public interface GarmentTemplate extends Serializable {
 
   /**

@@ -1,5 +1,6 @@
 package dev.drafting.core.template;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
@@ -23,6 +24,7 @@ import java.util.Map;
  *
  * @since 0.1
  */
+@Experimental
 public final class SizeRun implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.template;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Experimental
 public final class TemplateContract {
   private static final double MATCHED_MM = 0.01;
   private static final int MOST_TOLD = 20;

@@ -1,5 +1,6 @@
 package dev.drafting.core.template;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ import java.util.ServiceLoader;
  *
  * @since 0.1
  */
+@Experimental
 public final class Templates implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
@@ -32,6 +33,7 @@ import org.apache.commons.math3.linear.RealVector;
  *
  * @since 0.1
  */
+@Experimental
 public final class DrawnRectangle implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final double SHARPEST = 30;

@@ -1,10 +1,13 @@
 package dev.drafting.core.trace;
 
+import dev.drafting.core.Stable;
+
 /**
  * How much of a piece was traced.
  *
  * @since 0.1
  */
+@Stable
 public enum Extent {
   /** Half the piece, folded down its middle: the fold lies on x = 0, the half at x above 0. */
   HALF_ON_FOLD,

@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
@@ -12,6 +13,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Lopsidedness implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
@@ -32,6 +33,7 @@ import java.util.stream.Stream;
  *
  * @since 0.1
  */
+@Experimental
 public final class RepeatedTracing implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Piece;
@@ -33,6 +34,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Experimental
 public final class TapedHalf implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final Length SHORTEST = Length.mm(50);

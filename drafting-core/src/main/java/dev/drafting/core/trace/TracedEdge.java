@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
@@ -19,6 +20,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class TracedEdge implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final double FARTHEST_MM = 100_000;

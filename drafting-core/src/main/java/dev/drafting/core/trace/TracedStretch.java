@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
 import dev.drafting.core.measure.Length;
@@ -12,6 +13,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Experimental
 public final class TracedStretch implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Transform;
 import java.io.Serializable;
@@ -26,6 +27,7 @@ import java.util.stream.Collectors;
  *
  * @since 0.1
  */
+@Stable
 public final class Tracing implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final int MOST_POINTS = 1_000_000;

@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.pattern.Piece;
 import java.io.Serializable;
 import java.util.Objects;
@@ -9,6 +10,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class TruedPiece implements Serializable {
   private static final long serialVersionUID = 1L;
 

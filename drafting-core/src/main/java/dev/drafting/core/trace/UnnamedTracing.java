@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
@@ -33,6 +34,7 @@ import java.util.stream.Collectors;
  *
  * @since 0.1
  */
+@Experimental
 public final class UnnamedTracing implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final int MOST_POINTS = 1_000_000;

@@ -1,5 +1,6 @@
 package dev.drafting.export.csv;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.cut.CutItem;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -11,6 +12,7 @@ import java.util.List;
  *
  * @since 0.1
  */
+@Stable
 public final class CutListFile {
   /** What is added to the name of the draft. */
   public static final String FILE_ENDING = "-cut-list.csv";

@@ -1,5 +1,6 @@
 package dev.drafting.export.csv;
 
+import dev.drafting.core.Stable;
 import dev.drafting.knit.band.Strip;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -12,6 +13,7 @@ import java.util.List;
  *
  * @since 0.1
  */
+@Stable
 public final class StripsFile {
   /** What is added to the name of the draft. */
   public static final String FILE_ENDING = "-strips.csv";

@@ -1,10 +1,13 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
+
 /**
  * Which part of a text sits at its point.
  *
  * @since 0.1
  */
+@Stable
 public enum Anchor {
   /** The text begins at the point. */
   START,

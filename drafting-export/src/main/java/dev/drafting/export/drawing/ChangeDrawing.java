@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.alter.AlterationRecord;
 import dev.drafting.core.alter.EdgeChange;
 import dev.drafting.core.geometry.Box;
@@ -18,6 +19,7 @@ import java.util.List;
  *
  * @since 0.1
  */
+@Stable
 public final class ChangeDrawing {
   private static final Length GAP = Length.mm(60);
   private static final Length HEADING = Length.mm(7);

@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Transform;
@@ -14,6 +15,7 @@ import java.util.List;
  *
  * @since 0.1
  */
+@Stable
 public final class DraftDrawing {
   private static final Length GAP = Length.mm(30);
 

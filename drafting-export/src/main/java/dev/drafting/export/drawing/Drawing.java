@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Transform;
@@ -27,6 +28,7 @@ import java.util.stream.Stream;
  *
  * @since 0.1
  */
+@Stable
 public final class Drawing implements Serializable {
   private static final long serialVersionUID = 1L;
 

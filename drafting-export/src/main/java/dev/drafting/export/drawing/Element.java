@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Transform;
 import java.io.Serializable;
@@ -9,6 +10,7 @@ import java.io.Serializable;
  *
  * @since 0.1
  */
+@Stable
 public sealed interface Element extends Serializable permits Stroke, Label {
   /**
    * This element moved, turned, mirrored or scaled. Line widths stay; texts stay horizontal.

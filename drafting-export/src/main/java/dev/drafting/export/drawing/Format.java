@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import java.io.IOException;
 import java.io.OutputStream;
 
@@ -9,6 +10,7 @@ import java.io.OutputStream;
  *
  * @since 0.1
  */
+@Stable
 public interface Format {
   /**
    * What a file name of this format ends in after the name of the garment.

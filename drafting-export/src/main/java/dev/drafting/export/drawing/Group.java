@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Transform;
@@ -13,6 +14,7 @@ import java.util.List;
  * @param elements at least one, from the lowest to the topmost
  * @since 0.1
  */
+@Stable
 public record Group(String name, List<Element> elements) implements Serializable {
   /**
    * Checks that the group is not empty.

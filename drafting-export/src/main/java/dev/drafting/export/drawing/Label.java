@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Point;
@@ -17,6 +18,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Label implements Element {
   private static final long serialVersionUID = 1L;
 

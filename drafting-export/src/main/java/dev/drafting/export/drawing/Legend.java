@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
@@ -12,6 +13,7 @@ import java.util.List;
  *
  * @since 0.1
  */
+@Stable
 public final class Legend {
   private static final Length LETTERS = Length.mm(2.5);
   private static final double SAMPLE = 24;

@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import java.io.IOException;
 import java.io.InputStream;
@@ -24,6 +25,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
  *
  * @since 0.1
  */
+@Stable
 public final class Lettering {
   /** Height of the em square over height of a capital. */
   public static final double EM = 2048.0 / 1409;

@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
@@ -17,6 +18,7 @@ import java.util.Map;
  *
  * @since 0.1
  */
+@Stable
 public final class NestedDrawing {
   private static final Length GAP = Length.mm(60);
   private static final Length HEADING = Length.mm(7);

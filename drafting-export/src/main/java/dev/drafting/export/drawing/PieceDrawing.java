@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.cut.CutNotch;
 import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.cut.DerivedLine;
@@ -27,6 +28,7 @@ import java.util.stream.Stream;
  *
  * @since 0.1
  */
+@Stable
 public final class PieceDrawing {
   private static final Length CHALK_MARK = Length.mm(5);
   private static final Length RING = Length.mm(8);

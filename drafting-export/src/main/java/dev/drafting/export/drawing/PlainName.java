@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import java.text.Normalizer;
 import java.util.Locale;
 
@@ -15,6 +16,7 @@ import java.util.Locale;
  *
  * @since 0.1
  */
+@Stable
 public final class PlainName {
   private static final int LONGEST = 60;
 

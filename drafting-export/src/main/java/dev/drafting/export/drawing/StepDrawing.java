@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
@@ -19,6 +20,7 @@ import java.util.List;
  *
  * @since 0.1
  */
+@Stable
 public final class StepDrawing {
   private static final Length GAP = Length.mm(60);
   private static final double LETTERS_TO_HEIGHT = 0.1;

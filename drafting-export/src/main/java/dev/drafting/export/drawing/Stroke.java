@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Transform;
@@ -13,6 +14,7 @@ import java.util.Objects;
  * @param curve where it runs, in mm
  * @since 0.1
  */
+@Stable
 public record Stroke(StrokeStyle style, String name, Curve curve) implements Element {
   /**
    * Checks that nothing is missing.

@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import java.util.Arrays;
 import java.util.List;
@@ -17,6 +18,7 @@ import java.util.Locale;
  *
  * @since 0.1
  */
+@Stable
 @SuppressWarnings("ImmutableEnumChecker") // lengths and copied lists are immutable
 public enum StrokeStyle {
   /** Cut here: the heaviest line. */

@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
@@ -24,6 +25,7 @@ import java.util.List;
  *
  * @since 0.1
  */
+@Stable
 public final class TracingDrawing {
   private static final Length GAP = Length.mm(60);
   private static final Length HEADING = Length.mm(7);

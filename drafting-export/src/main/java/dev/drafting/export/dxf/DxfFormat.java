@@ -1,5 +1,6 @@
 package dev.drafting.export.dxf;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.export.drawing.Drawing;
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Experimental
 public final class DxfFormat implements Format {
   private final @Nullable Length tolerance;
 

@@ -1,5 +1,6 @@
 package dev.drafting.export.dxf;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.knit.Draft;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -14,6 +15,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Experimental
 public final class PieceFile {
   /** What the file's name ends in after the name of the draft. */
   public static final String FILE_ENDING = "-pieces.dxf";

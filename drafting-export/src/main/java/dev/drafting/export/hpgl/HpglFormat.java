@@ -1,5 +1,6 @@
 package dev.drafting.export.hpgl;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.Format;
 import java.io.IOException;
@@ -14,6 +15,7 @@ import java.nio.charset.StandardCharsets;
  *
  * @since 0.1
  */
+@Experimental
 public final class HpglFormat implements Format {
   private HpglFormat() {}
 

@@ -1,5 +1,6 @@
 package dev.drafting.export.pdf;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
@@ -15,6 +16,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Paper implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final Length LEAST_WIDTH = Length.mm(200);

@@ -1,5 +1,6 @@
 package dev.drafting.export.pdf;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Point;
@@ -42,6 +43,7 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  *
  * @since 0.1
  */
+@Stable
 public final class TiledPdf implements Format {
   private static final long DOCUMENT_ID = 1;
 

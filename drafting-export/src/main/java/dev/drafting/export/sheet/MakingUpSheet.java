@@ -1,5 +1,6 @@
 package dev.drafting.export.sheet;
 
+import dev.drafting.core.Stable;
 import dev.drafting.export.drawing.DraftDrawing;
 import dev.drafting.export.drawing.Drawing;
 import dev.drafting.knit.Draft;
@@ -16,6 +17,7 @@ import javax.xml.stream.XMLStreamException;
  *
  * @since 0.1
  */
+@Stable
 public final class MakingUpSheet {
   /** What its file name ends in after the name of the garment. */
   public static final String FILE_ENDING = "-making-up.html";

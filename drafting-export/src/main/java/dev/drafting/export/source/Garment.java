@@ -1,5 +1,6 @@
 package dev.drafting.export.source;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.trace.Tracing;
@@ -18,6 +19,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Garment implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.export.source;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
@@ -42,6 +43,7 @@ import java.util.Set;
  *
  * @since 0.1
  */
+@Stable
 public final class GarmentFolder {
   /** The name of the file with the traced points. */
   public static final String TRACING = "tracing.csv";

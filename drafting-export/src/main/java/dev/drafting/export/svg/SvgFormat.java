@@ -1,5 +1,6 @@
 package dev.drafting.export.svg;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.Format;
@@ -16,6 +17,7 @@ import javax.xml.stream.XMLStreamWriter;
  *
  * @since 0.1
  */
+@Stable
 public final class SvgFormat implements Format {
   private static final Length MARGIN = Length.mm(5);
 

@@ -1,5 +1,6 @@
 package dev.drafting.export.svg;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
@@ -28,6 +29,7 @@ import javax.xml.stream.XMLStreamWriter;
  *
  * @since 0.1
  */
+@Stable
 public final class SvgPicture {
   private static final String SVG = "http://www.w3.org/2000/svg";
   private static final String BLACK = "#111111";

@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Finish;
 
@@ -9,6 +10,7 @@ import dev.drafting.core.pattern.Finish;
  *
  * @since 0.1
  */
+@Stable
 public sealed interface BandFinish extends Finish permits FoldedBand, WrappedBinding, FacedStrip {
 
   /**

@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Angle;
@@ -24,6 +25,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class BandFit implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,10 +1,13 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
+
 /**
  * What an opening has to go over when the garment is put on.
  *
  * @since 0.1
  */
+@Stable
 public enum BodyPart {
   /** Through a neck: the girth horizontally above the ears. */
   HEAD("head", "over the head"),

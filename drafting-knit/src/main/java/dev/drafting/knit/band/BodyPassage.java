@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Stable
 public final class BodyPassage implements Serializable {
   private static final long serialVersionUID = 1L;
 

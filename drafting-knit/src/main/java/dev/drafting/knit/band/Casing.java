@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Finish;
@@ -30,6 +31,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Stable
 public final class Casing implements Finish {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Place;
@@ -16,6 +17,7 @@ import java.util.Locale;
  *
  * @since 0.1
  */
+@Stable
 public final class CasingCheck {
   /** From here on it is medical compression: pressure garments are drafted a fifth smaller. */
   private static final double COMPRESSION = 0.20;

@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -31,6 +32,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class FlatWindow implements Serializable {
   private static final long serialVersionUID = 1L;
 

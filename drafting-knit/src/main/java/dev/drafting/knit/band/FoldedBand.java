@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.LineRole;
 import dev.drafting.core.pattern.Profile;
@@ -30,6 +31,7 @@ import java.util.stream.Stream;
  *
  * @since 0.1
  */
+@Stable
 public final class FoldedBand implements BandFinish {
   private static final long serialVersionUID = 1L;
 

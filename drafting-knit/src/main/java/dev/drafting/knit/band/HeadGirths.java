@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import java.util.Optional;
 
@@ -18,6 +19,7 @@ import java.util.Optional;
  *
  * @since 0.1
  */
+@Stable
 public final class HeadGirths {
   /** Boys at 24 months, between the charts' rows of 23.5 and 24.5 months. */
   private static final Length AT_24_MONTHS = Length.cm(48.66);

@@ -1,5 +1,7 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
+
 /**
  * What a strip is meant to do at its edge. A strip that goes round a bend can lie flat; on an edge
  * that is nearly straight or turns outward it is mostly meant to draw in.
@@ -18,6 +20,7 @@ package dev.drafting.knit.band;
  *
  * @since 0.1
  */
+@Stable
 public enum Intent {
   /** To lie flat, neither waving nor puckering. */
   LIES_FLAT("lies flat"),

@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
@@ -12,6 +13,7 @@ import java.util.Objects;
  * @param longest from seam to seam, without allowances
  * @since 0.1
  */
+@Stable
 public record LoopRange(Length shortest, Length longest) implements Serializable {
 
   /**

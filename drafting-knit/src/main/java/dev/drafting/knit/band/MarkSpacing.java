@@ -1,10 +1,13 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
+
 /**
  * How a strip is stretched on its way round, and with it where its marks lie.
  *
  * @since 0.1
  */
+@Stable
 public enum MarkSpacing {
   /** Evenly: the marks of the strip divide it as those of the edge divide the edge. */
   EVEN("stretched evenly"),

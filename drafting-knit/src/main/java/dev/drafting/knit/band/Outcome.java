@@ -1,10 +1,13 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
+
 /**
  * What a strip does on its edge.
  *
  * @since 0.1
  */
+@Stable
 public enum Outcome {
   /** Longer than its edge: waves and stands away. */
   GAPES("gapes"),

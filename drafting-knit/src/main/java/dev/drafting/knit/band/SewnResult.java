@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.fabric.Fabric;
@@ -26,6 +27,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class SewnResult implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final double MOST_EACH = 0.0025;

@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.finding.DraftingException;
@@ -19,6 +20,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Strip implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Shrinkage;
 
@@ -8,6 +9,7 @@ import dev.drafting.knit.fabric.Shrinkage;
  *
  * @since 0.1
  */
+@Stable
 public enum StripGrain {
   /** From selvage to selvage, as nearly all knits stretch most. */
   ACROSS("across the cloth"),

@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import java.io.Serializable;
@@ -15,6 +16,7 @@ import java.util.Objects;
  * @param label what it meets, such as "half: centre front" or "shoulder"
  * @since 0.1
  */
+@Stable
 public record StripMark(Length along, Length onEdge, String label) implements Serializable {
 
   /**

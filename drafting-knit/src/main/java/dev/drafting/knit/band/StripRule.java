@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.assembly.OpeningStation;
 import dev.drafting.core.finding.DraftingException;
@@ -21,6 +22,7 @@ import java.util.Optional;
  *
  * @since 0.1
  */
+@Stable
 public final class StripRule implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final Making USUAL = new Making(Length.mm(10), "", MarkSpacing.EVEN);

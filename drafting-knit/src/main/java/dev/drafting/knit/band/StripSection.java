@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
@@ -14,6 +15,7 @@ import java.util.Objects;
  * @param onStrip how long the relaxed strip is there
  * @since 0.1
  */
+@Stable
 public record StripSection(String from, String to, Length onEdge, Length onStrip)
     implements Serializable {
 

@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -26,6 +27,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class TapedEdge implements BandEdge {
   private static final long serialVersionUID = 1L;
   private static final double MOST_TURNING = 720;

@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.LineRole;
 import dev.drafting.core.pattern.Profile;
@@ -27,6 +28,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class WrappedBinding implements BandFinish {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 
@@ -12,6 +13,7 @@ import dev.drafting.core.measure.Length;
  *
  * @since 0.1
  */
+@Stable
 public final class ClothLength {
   private ClothLength() {}
 

@@ -1,5 +1,6 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Place;
@@ -25,6 +26,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Ease implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
@@ -12,11 +13,9 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A knit fabric as it behaves: how far it gives, how well it comes back, how it washes, how wide it
- * is sold.
+ * A knit fabric as it behaves: how far it gives, how it comes back, washes and how wide it is sold.
  *
- * <p>Name, structure and stretch across are needed; the rest may be added when it is known. Shares
- * are numbers from 0, 0.3 for 30 %.
+ * <p>Name, structure and stretch across are needed, the rest may be added. Shares: 0.3 for 30 %.
  *
  * <pre>{@code
  * Fabric jersey = Fabric.of("white jersey", Structure.JERSEY, 0.30).withShrinkage(0.03, 0.05).withWidth(Length.cm(150));
@@ -27,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Stable
 public final class Fabric implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
@@ -34,6 +35,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Stable
 public final class FabricChange implements Serializable {
   private static final long serialVersionUID = 1L;
 

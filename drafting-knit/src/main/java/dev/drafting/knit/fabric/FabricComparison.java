@@ -1,5 +1,6 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
 import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class FabricComparison implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
@@ -24,6 +25,7 @@ import java.util.function.ToDoubleFunction;
  *
  * @since 0.1
  */
+@Stable
 public final class GaugeMean implements Serializable {
   private static final long serialVersionUID = 1L;
 

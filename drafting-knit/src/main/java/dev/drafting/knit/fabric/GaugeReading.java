@@ -1,5 +1,6 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
@@ -24,6 +25,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class GaugeReading implements Serializable {
   private static final long serialVersionUID = 1L;
 

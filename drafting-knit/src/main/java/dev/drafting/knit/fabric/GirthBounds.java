@@ -1,5 +1,6 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
@@ -12,6 +13,7 @@ import java.util.Objects;
  * @param most the upper end
  * @since 0.1
  */
+@Stable
 public record GirthBounds(Length least, Length most) implements Serializable {
 
   /**

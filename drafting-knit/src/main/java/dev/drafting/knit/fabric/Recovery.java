@@ -1,5 +1,7 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
+
 /**
  * How far to trust a fabric to come back after it was stretched: at least 95 % of the way is good,
  * from 90 % fair, less is poor and no cloth for a garment smaller than its wearer (common practice,
@@ -7,6 +9,7 @@ package dev.drafting.knit.fabric;
  *
  * @since 0.1
  */
+@Stable
 public enum Recovery {
   /** At least 95 % of the stretch goes back. */
   GOOD,

@@ -1,5 +1,6 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
@@ -21,6 +22,7 @@ import java.io.Serializable;
  * @param along the loss along, a share from 0 to 0.3
  * @since 0.1
  */
+@Stable
 public record Shrinkage(double across, double along) implements Serializable {
   private static final double MOST = 0.3;
 

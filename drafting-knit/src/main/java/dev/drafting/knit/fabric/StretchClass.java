@@ -1,5 +1,6 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 
 /**
@@ -16,6 +17,7 @@ import dev.drafting.core.finding.DraftingException;
  *
  * @since 0.1
  */
+@Stable
 public enum StretchClass {
   /** From nothing to under 20 %. */
   STABLE("stable"),

@@ -1,5 +1,7 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
+
 /**
  * How a knit is made, as far as sewing notices, and what is typical of it. The ranges of stretch
  * across and of weight are common practice without a source; those of weight agree with what trade
@@ -15,6 +17,7 @@ package dev.drafting.knit.fabric;
  *
  * @since 0.1
  */
+@Stable
 public enum Structure {
   /** Single jersey: smooth face, purl back, curls at cut edges. */
   JERSEY("single jersey", true, 15, 60, 120, 220),

@@ -1,5 +1,6 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.Stable;
 import java.io.Serializable;
 
 /**
@@ -10,6 +11,7 @@ import java.io.Serializable;
  * @param words both ends with their unit
  * @since 0.1
  */
+@Stable
 public record TypicalRange(double least, double most, String words) implements Serializable {
 
   static TypicalRange percent(int least, int most) {

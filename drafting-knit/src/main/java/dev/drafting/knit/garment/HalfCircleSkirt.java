@@ -1,5 +1,6 @@
 package dev.drafting.knit.garment;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.geometry.Arc;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
@@ -28,6 +29,7 @@ import java.util.List;
  *
  * @since 0.1
  */
+@Experimental
 public final class HalfCircleSkirt implements GarmentTemplate {
   private static final long serialVersionUID = 1L;
   private static final Length ALLOWANCE = Length.mm(7);

@@ -1,5 +1,6 @@
 package dev.drafting.knit.garment;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Seam;
@@ -21,6 +22,7 @@ import java.util.List;
  *
  * @since 0.1
  */
+@Experimental
 public final class SleevelessTop implements GarmentTemplate {
   private static final long serialVersionUID = 1L;
   private static final Length ALLOWANCE = Length.mm(7);

@@ -1,5 +1,6 @@
 package dev.drafting.knit.garment;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
@@ -23,6 +24,7 @@ import java.util.List;
  *
  * @since 0.1
  */
+@Experimental
 public final class StraightSkirt implements GarmentTemplate {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.knit.garment;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
@@ -34,6 +35,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  *
  * @since 0.1
  */
+@Experimental
 public final class TShirt implements GarmentTemplate {
   private static final long serialVersionUID = 1L;
   private static final Length ALLOWANCE = Length.mm(7);

@@ -1,5 +1,6 @@
 package dev.drafting.knit.hem;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -23,6 +24,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class FlareLimit implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final double EASED_IN = 0.05;

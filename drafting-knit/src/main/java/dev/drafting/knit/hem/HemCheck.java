@@ -1,5 +1,6 @@
 package dev.drafting.knit.hem;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.finding.Finding;
@@ -19,6 +20,7 @@ import java.util.Optional;
  *
  * @since 0.1
  */
+@Stable
 public final class HemCheck {
   /** The excess of a short bend spreads over a hand's breadth as it is eased in. */
   private static final double HAND_MM = 100;

@@ -1,5 +1,6 @@
 package dev.drafting.knit.hem;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Finish;
@@ -29,6 +30,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class TurnedHem implements Finish {
   private static final long serialVersionUID = 1L;
   private static final Length DEEPEST = Length.mm(300);

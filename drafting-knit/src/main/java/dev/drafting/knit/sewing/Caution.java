@@ -1,5 +1,6 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Stable;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -8,6 +9,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Caution implements Serializable {
   private static final long serialVersionUID = 1L;
 

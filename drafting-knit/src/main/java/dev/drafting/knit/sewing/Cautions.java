@@ -1,5 +1,6 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Place;
 import dev.drafting.core.finding.Remedy;
@@ -21,6 +22,7 @@ import java.util.OptionalInt;
  *
  * @since 0.1
  */
+@Stable
 public final class Cautions {
   /** Up to the fourteenth birthday: EN 14682 (cords) and EN 14878 (nightwear). */
   private static final int CHILD_UNDER = 14;

@@ -1,5 +1,7 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Stable;
+
 /**
  * How openings are finished: as closed loops, or while one of their seams is still open.
  *
@@ -9,6 +11,7 @@ package dev.drafting.knit.sewing;
  *
  * @since 0.1
  */
+@Stable
 public enum Construction {
   /** All seams of an opening first, then its band as a loop: neater (common practice). */
   IN_THE_ROUND("in the round"),

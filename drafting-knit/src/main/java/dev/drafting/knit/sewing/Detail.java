@@ -1,5 +1,7 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Stable;
+
 /**
  * Something about a garment that calls for cautions.
  *
@@ -9,6 +11,7 @@ package dev.drafting.knit.sewing;
  *
  * @since 0.1
  */
+@Stable
 public enum Detail {
   /** It is slept in. */
   NIGHTWEAR("nightwear"),

@@ -1,5 +1,6 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Edge;
@@ -33,6 +34,7 @@ import java.util.stream.Stream;
  *
  * @since 0.1
  */
+@Stable
 public final class Machines implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.knit.fabric.Fabric;
 import java.io.Serializable;
 import java.util.Objects;
@@ -20,6 +21,7 @@ import java.util.OptionalDouble;
  *
  * @since 0.1
  */
+@Stable
 public final class Needle implements Serializable {
   private static final long serialVersionUID = 1L;
 

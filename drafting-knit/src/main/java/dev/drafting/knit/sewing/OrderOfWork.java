@@ -1,5 +1,6 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Assembly;
 import dev.drafting.knit.fabric.Fabric;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import java.util.Map;
  *
  * @since 0.1
  */
+@Stable
 public final class OrderOfWork {
   private OrderOfWork() {}
 

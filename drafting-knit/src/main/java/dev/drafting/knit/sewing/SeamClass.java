@@ -1,5 +1,7 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Stable;
+
 /**
  * How cloth lies together at a seam, by the classes of ISO 4916.
  *
@@ -9,6 +11,7 @@ package dev.drafting.knit.sewing;
  *
  * @since 0.1
  */
+@Stable
 public enum SeamClass {
   /** Two layers one on the other: side, shoulder, a band sewn on. */
   SUPERIMPOSED(1, "one on the other"),

@@ -1,5 +1,6 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.DraftingException;
@@ -30,6 +31,7 @@ import java.util.function.Function;
  *
  * @since 0.1
  */
+@Stable
 public final class SewingPlan implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.pattern.EdgeRef;
 import java.io.Serializable;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Step implements Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -1,5 +1,6 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
@@ -21,6 +22,7 @@ import java.util.Objects;
  *
  * @since 0.1
  */
+@Stable
 public final class Stitch implements Serializable {
   private static final long serialVersionUID = 1L;
 

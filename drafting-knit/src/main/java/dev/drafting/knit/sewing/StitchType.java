@@ -1,5 +1,6 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @since 0.1
  */
+@Stable
 public enum StitchType {
   /** Straight stitch of a domestic machine: only where nothing stretches. */
   LOCKSTITCH("301", "straight stitch", 1, 2, 0.10, 2.5, ThreadFormula.of(2, 2, 1, 0)),

@@ -1,5 +1,6 @@
 package dev.drafting.knit.wording;
 
+import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import java.math.BigDecimal;
@@ -18,6 +19,7 @@ import java.math.RoundingMode;
  *
  * @since 0.1
  */
+@Stable
 public final class Wording {
   private static final double LONG_MM = 100;
 
