@@ -102,13 +102,20 @@ class UnnamedTracingTest {
       List<Point> corners =
           UnnamedTracing.of("front", Extent.HALF_ON_FOLD, Polyline.of(doubled)).corners();
       claimed += corners.size();
-      for (String edge : Vest.EDGES.subList(1, 5)) {
-        Point truth = Vest.edge(edge).start();
-        found += corners.stream().anyMatch(c -> c.distanceTo(truth).toMm() < NEAR_MM) ? 1 : 0;
-      }
+      found += found(corners);
     }
     assertTrue(found >= 0.98 * 4 * SEEDS, "found " + found);
     assertTrue(found >= 0.98 * claimed, found + " of " + claimed);
+  }
+
+  /** How many of the four corners of the vest have been found. */
+  private static int found(List<Point> corners) {
+    int found = 0;
+    for (String edge : Vest.EDGES.subList(1, 5)) {
+      Point truth = Vest.edge(edge).start();
+      found += corners.stream().anyMatch(c -> c.distanceTo(truth).toMm() < NEAR_MM) ? 1 : 0;
+    }
+    return found;
   }
 
   /** Of 160 corners and as many places that look like one, with a point every 5 mm. */
@@ -120,10 +127,7 @@ class UnnamedTracingTest {
       for (long seed = 0; seed < SEEDS; seed++) {
         List<Point> corners = vest(seed, wander, 5).corners();
         claimed += corners.size();
-        for (String edge : Vest.EDGES.subList(1, 5)) {
-          Point truth = Vest.edge(edge).start();
-          found += corners.stream().anyMatch(c -> c.distanceTo(truth).toMm() < NEAR_MM) ? 1 : 0;
-        }
+        found += found(corners);
       }
       assertTrue(found >= 0.98 * 4 * SEEDS, wander + " mm: found " + found);
       assertTrue(found >= 0.98 * claimed, wander + " mm: " + found + " of " + claimed);
