@@ -15,6 +15,7 @@ import dev.drafting.export.hpgl.HpglFormat;
 import dev.drafting.export.pdf.Paper;
 import dev.drafting.export.pdf.TiledPdf;
 import dev.drafting.export.sheet.MakingUpSheet;
+import dev.drafting.export.store.StoredDraft;
 import dev.drafting.export.svg.SvgFormat;
 import dev.drafting.knit.Draft;
 import java.io.IOException;
@@ -146,6 +147,32 @@ public final class Export {
   }
 
   /**
+   * Also the draft itself, to be read again by {@link StoredDraft#read}.
+   *
+   * @return the export
+   */
+  public Export store() {
+    return store(StoredDraft.of(draft));
+  }
+
+  /**
+   * Also the draft itself with its tracings and lay plans.
+   *
+   * @param stored this draft, as it is to be kept
+   * @return the export
+   * @throws DraftingException if it is another draft
+   */
+  public Export store(StoredDraft stored) {
+    if (!stored.draft().equals(draft)) {
+      throw DraftingException.of("this would keep another draft")
+          .at(draft.name())
+          .value(stored.draft().name())
+          .accepted("StoredDraft.of the draft that is written");
+    }
+    return with(StoredDraft.FILE_ENDING, (drawing, out) -> stored.write(out));
+  }
+
+  /**
    * Also the pattern drawing in another format.
    *
    * @param format how to write it
@@ -173,7 +200,9 @@ public final class Export {
    */
   public List<WrittenFile> to(Path folder, Progress progress) throws IOException {
     if (outputs.isEmpty()) {
-      throw DraftingException.of("nothing to write").at(draft.name()).accepted("pdf, svg or sheet");
+      throw DraftingException.of("nothing to write")
+          .at(draft.name())
+          .accepted("pdf, svg, sheet, store or another");
     }
     Drawing drawing = DraftDrawing.of(draft);
     String name = PlainName.of(draft.name());

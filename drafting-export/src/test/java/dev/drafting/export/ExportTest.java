@@ -10,6 +10,8 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.Format;
 import dev.drafting.export.pdf.Paper;
+import dev.drafting.export.store.StoredDraft;
+import dev.drafting.knit.Draft;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -127,6 +129,16 @@ class ExportTest {
         Export.of(TestGarment.vest("../../\u0000/e\u0301vil")).svg().to(folder, Progress.none());
     assertEquals(folder.resolve("evil.svg"), files.get(0).path());
     assertFalse(Files.exists(work.resolve("evil.svg")));
+  }
+
+  @Test
+  void theDraftItselfIsReadAgain() throws IOException {
+    Draft vest = TestGarment.vest("vest");
+    List<WrittenFile> files = Export.of(vest).store().to(work, Progress.none());
+    assertEquals(work.resolve("vest.draft.json"), files.get(0).path());
+    assertEquals(vest, StoredDraft.read(files.get(0).path()).draft());
+    StoredDraft other = StoredDraft.of(vest.withName("other"));
+    assertThrows(DraftingException.class, () -> Export.of(vest).store(other));
   }
 
   @Test

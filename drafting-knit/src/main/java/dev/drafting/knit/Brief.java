@@ -1,5 +1,6 @@
 package dev.drafting.knit;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.alter.AlterationRecord;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.pattern.Pattern;
@@ -9,12 +10,25 @@ import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Original;
 import dev.drafting.knit.sewing.SewingChoices;
 import java.io.Serializable;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** What the maker said beside the pattern: in which fabrics, for whom, how it is made. */
-final class Brief implements Serializable {
+/**
+ * Everything that a draft was given, and nothing that follows from it: the pattern as it was first
+ * and what was altered, the fabrics, the wearer, the garment that is copied, the maker's rules for
+ * strips, what sewn strips have taught, and how it is sewn. {@code Draft.of(draft.brief())} is the
+ * same draft again; so a brief is what is kept of a draft.
+ *
+ * <p>A brief is taken as it is. Rules for openings and tapes for seams that an alteration has done
+ * away with stay in it and have no effect.
+ *
+ * @since 0.1
+ */
+@Experimental
+public final class Brief implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final String name;
@@ -45,7 +59,13 @@ final class Brief implements Serializable {
     this.making = Objects.requireNonNull(making, "making");
   }
 
-  static Brief of(Pattern pattern) {
+  /**
+   * A brief of a pattern alone.
+   *
+   * @param pattern the pieces and the seams between them
+   * @return the brief, named like the pattern
+   */
+  public static Brief of(Pattern pattern) {
     return new Brief(
         pattern.name(),
         AlterationRecord.of(pattern),
@@ -56,36 +76,81 @@ final class Brief implements Serializable {
         SewingChoices.of());
   }
 
-  Brief withName(String newName) {
+  /**
+   * The same brief under another name.
+   *
+   * @param newName not blank
+   * @return the brief
+   * @throws DraftingException if the name is blank
+   */
+  public Brief withName(String newName) {
     if (newName.isBlank()) {
       throw DraftingException.of("a draft has no name").accepted("a name that is not blank");
     }
     return new Brief(newName, alterations, fabrics, wearer, original, strips, making);
   }
 
-  Brief withAlterations(AlterationRecord record) {
+  /**
+   * The same brief with another record of alterations.
+   *
+   * @param record the pattern as it was first and what was altered
+   * @return the brief
+   */
+  public Brief withAlterations(AlterationRecord record) {
     return new Brief(name, record, fabrics, wearer, original, strips, making);
   }
 
-  Brief withFabric(String cloth, Fabric fabric) {
+  /**
+   * The same brief with a fabric for one of its cloths.
+   *
+   * @param cloth the part that the cloth plays in the pattern
+   * @param fabric what it is cut from
+   * @return the brief
+   */
+  public Brief withFabric(String cloth, Fabric fabric) {
     return new Brief(
         name, alterations, Cloths.with(fabrics, cloth, fabric), wearer, original, strips, making);
   }
 
-  Brief withWearer(Wearer newWearer) {
+  /**
+   * The same brief for another wearer.
+   *
+   * @param newWearer who will wear it
+   * @return the brief
+   */
+  public Brief withWearer(Wearer newWearer) {
     return new Brief(name, alterations, fabrics, newWearer, original, strips, making);
   }
 
-  Brief withOriginal(Original copied) {
+  /**
+   * The same brief of a garment whose fabric is known.
+   *
+   * @param copied the garment that fits
+   * @return the brief
+   */
+  public Brief withOriginal(Original copied) {
     Objects.requireNonNull(copied, "copied");
     return new Brief(name, alterations, fabrics, wearer, copied, strips, making);
   }
 
-  Brief withStripRule(String opening, StripRule rule) {
+  /**
+   * The same brief with a rule for the strip of an opening.
+   *
+   * @param opening the opening's name; one of both sides' names for both
+   * @param rule how long its strip is made
+   * @return the brief
+   */
+  public Brief withStripRule(String opening, StripRule rule) {
     return with(strips.with(opening, rule));
   }
 
-  Brief withSewnResult(SewnResult result) {
+  /**
+   * The same brief with what a sewn strip has taught.
+   *
+   * @param result what was seen
+   * @return the brief
+   */
+  public Brief withSewnResult(SewnResult result) {
     return with(strips.with(result));
   }
 
@@ -97,36 +162,90 @@ final class Brief implements Serializable {
     return new Brief(name, alterations, fabrics, wearer, original, newStrips, making);
   }
 
-  Brief withSewing(SewingChoices newMaking) {
+  /**
+   * The same brief sewn otherwise. The allowances of the pattern stay as they are.
+   *
+   * @param newMaking machines, bands in the round or flat, tapes, and what calls for cautions
+   * @return the brief
+   */
+  public Brief withSewing(SewingChoices newMaking) {
     return new Brief(name, alterations, fabrics, wearer, original, strips, newMaking);
   }
 
-  String name() {
+  /**
+   * The draft's name.
+   *
+   * @return not blank
+   */
+  public String name() {
     return name;
   }
 
-  AlterationRecord alterations() {
+  /**
+   * The pattern as it was first, and what was altered since.
+   *
+   * @return the record
+   */
+  public AlterationRecord alterations() {
     return alterations;
   }
 
-  Map<String, Fabric> fabrics() {
+  /**
+   * The fabrics that were given, by cloth.
+   *
+   * @return an unmodifiable map in the order of giving
+   */
+  public Map<String, Fabric> fabrics() {
     return fabrics;
   }
 
-  Wearer wearer() {
+  /**
+   * Who will wear it.
+   *
+   * @return the wearer
+   */
+  public Wearer wearer() {
     return wearer;
   }
 
-  @Nullable Original original() {
-    return original;
+  /**
+   * The garment that is copied.
+   *
+   * @return the garment that fits, or empty when its fabric is not known
+   */
+  public Optional<Original> original() {
+    return Optional.ofNullable(original);
+  }
+
+  /**
+   * The maker's rules for strips.
+   *
+   * @return an unmodifiable map from the names of openings, in the order of giving
+   */
+  public Map<String, StripRule> stripRules() {
+    return strips.rules();
+  }
+
+  /**
+   * What sewn strips have taught.
+   *
+   * @return an unmodifiable list in the order of recording
+   */
+  public List<SewnResult> sewnResults() {
+    return strips.results();
+  }
+
+  /**
+   * How the maker sews.
+   *
+   * @return machines, bands in the round or flat, tapes, and what calls for cautions
+   */
+  public SewingChoices sewing() {
+    return making;
   }
 
   StripChoices strips() {
     return strips;
-  }
-
-  SewingChoices making() {
-    return making;
   }
 
   @Override
@@ -144,5 +263,20 @@ final class Brief implements Serializable {
   @Override
   public int hashCode() {
     return Objects.hash(name, alterations, fabrics, wearer, original, strips, making);
+  }
+
+  /** How many there are of each thing that was given. */
+  @Override
+  public String toString() {
+    return name
+        + ": "
+        + alterations.entries().size()
+        + " alterations, "
+        + fabrics.size()
+        + " fabrics, "
+        + strips.rules().size()
+        + " rules for strips, "
+        + strips.results().size()
+        + " sewn results";
   }
 }

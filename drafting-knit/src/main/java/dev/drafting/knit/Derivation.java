@@ -45,7 +45,8 @@ final class Derivation implements Serializable {
   }
 
   FabricFitting fitting() {
-    return new FabricFitting(given.finished(), brief.fabrics(), brief.wearer(), brief.original());
+    return new FabricFitting(
+        given.finished(), brief.fabrics(), brief.wearer(), brief.original().orElse(null));
   }
 
   Fabric fabric(String cloth) {
@@ -71,7 +72,7 @@ final class Derivation implements Serializable {
   List<Strip> strips() {
     List<Strip> known = strips;
     if (known == null) {
-      known = brief.strips().strips(plan(), brief.making().construction(), this::fabric);
+      known = brief.strips().strips(plan(), brief.sewing().construction(), this::fabric);
       strips = known;
     }
     return known;
@@ -90,9 +91,9 @@ final class Derivation implements Serializable {
               plan().assembly(),
               strips(),
               this::fabric,
-              brief.making().machines(),
+              brief.sewing().machines(),
               PassageCheck.NECK,
-              brief.making().taped());
+              brief.sewing().taped());
       sewing = known;
     }
     return known;
@@ -127,7 +128,7 @@ final class Derivation implements Serializable {
 
   /** What the maker said the garment has, and what its finishes need. */
   private Set<Detail> details() {
-    Set<Detail> details = new LinkedHashSet<>(brief.making().details());
+    Set<Detail> details = new LinkedHashSet<>(brief.sewing().details());
     details.addAll(Elastics.details(openings()));
     return details;
   }

@@ -27,15 +27,14 @@ import dev.drafting.knit.sewing.Step;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
  * A pattern made up in given fabrics for a wearer: the one place that gives its strips, findings,
  * cut list, goods to buy and order of work.
  *
- * <p>Every cloth that the pattern is cut from, "body" unless a piece says otherwise and "rib" for
- * bands unless they do, needs a fabric before anything is asked that depends on it.
+ * <p>Every cloth of the pattern, usually "body" and for bands "rib", needs a fabric before what
+ * depends on it is asked.
  *
  * <pre>{@code
  * List<Edge> edges = List.of(
@@ -51,7 +50,6 @@ import java.util.Optional;
  *     .withFabric("rib", Fabric.of("rib", Structure.RIB, 0.80))
  *     .withStripRule("top", StripRule.ratio(0.85));
  * draft.strips().get(0).cutLength();  // => 802 mm
- * draft.measures().get(0);  // => front, length at the centre: 40 cm
  * draft.findings();  // => [NOTE top: The band is 13.1 cm shorter than its edge, which is nearly straight: it draws the edge in. A cuff or a waist rib is meant to; a flat band is not.]
  * }</pre>
  *
@@ -61,9 +59,7 @@ import java.util.Optional;
 public final class Draft implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  /** Of the pattern as it was given, before any fabric. */
-  private final Plan given;
-
+  private final Plan given; // before any fabric
   private final Brief brief;
   private final Derivation derived;
 
@@ -74,14 +70,34 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * A draft of a pattern, named like it, without fabrics, for a wearer of whom nothing is known.
+   * A draft of a pattern, without fabrics, for a wearer of whom nothing is known.
    *
    * @param pattern the pieces and the seams between them
-   * @return the draft
+   * @return the draft, named like its pattern
    * @throws DraftingException if the pattern cannot be sewn together
    */
   public static Draft of(Pattern pattern) {
-    return new Draft(Plan.of(pattern), Brief.of(pattern));
+    return of(Brief.of(pattern));
+  }
+
+  /**
+   * A draft as it was given, such as one that was kept.
+   *
+   * @param brief everything that the draft was given
+   * @return the draft
+   * @throws DraftingException if the altered pattern cannot be drawn or sewn together
+   */
+  public static Draft of(Brief brief) {
+    return new Draft(Plan.of(brief.alterations().result()), brief);
+  }
+
+  /**
+   * Everything that this draft was given, and nothing that follows from it.
+   *
+   * @return what {@link #of(Brief)} makes this draft from
+   */
+  public Brief brief() {
+    return brief;
   }
 
   /**
@@ -107,7 +123,7 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * The same draft for another wearer().
+   * The same draft for another wearer.
    *
    * @param newWearer who will wear it
    * @return the draft
@@ -118,7 +134,7 @@ public final class Draft implements Serializable {
 
   /**
    * The same draft of a garment whose fabric is known. Its copy in the body's fabric is then made
-   * wider or narrower, so that it fits alike on this wearer().
+   * wider or narrower, so that it fits alike on this wearer.
    *
    * @param copied the garment that fits
    * @return the draft
@@ -128,7 +144,7 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * The same draft with a maker's own rule for the strip of an opening.
+   * The same draft with a rule of the maker's for the strip of an opening.
    *
    * @param opening the opening's name; "armhole" means "armhole (left)" and "armhole (right)" both
    * @param rule how long its strip is made; recommended unless set
@@ -166,7 +182,7 @@ public final class Draft implements Serializable {
    * @return an unmodifiable list in the order of recording
    */
   public List<SewnResult> sewnResults() {
-    return brief.strips().results();
+    return brief.sewnResults();
   }
 
   /**
@@ -179,19 +195,17 @@ public final class Draft implements Serializable {
   public Draft withSewing(SewingChoices newMaking) {
     AlterationRecord record = alterations();
     AlterationRecord set = record.on(newMaking.machines().applyTo(record.base()));
-    Draft draft = withAlterations(set, brief.withSewing(newMaking));
-    SewingPlan.requireSeams(draft.pattern(), newMaking.taped());
-    return draft;
+    SewingPlan.requireSeams(set.result(), newMaking.taped());
+    return of(brief.withSewing(newMaking).withAlterations(set));
   }
 
   /**
    * How the maker sews.
    *
-   * @return a four-thread overlocker and a zigzag machine, bands in the round, unless set; only
-   *     machines that were set have changed the allowances
+   * @return a four-thread overlocker and bands in the round, unless set
    */
   public SewingChoices sewingChoices() {
-    return brief.making();
+    return brief.sewing();
   }
 
   /**
@@ -224,11 +238,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException as {@link #withAlteration} does
    */
   public Draft withAlterations(AlterationRecord record) {
-    return withAlterations(record, brief);
-  }
-
-  private static Draft withAlterations(AlterationRecord record, Brief brief) {
-    return new Draft(Plan.of(record.result()), brief.withAlterations(record));
+    return of(brief.withAlterations(record));
   }
 
   /**
@@ -264,7 +274,7 @@ public final class Draft implements Serializable {
    * @return the garment that fits, or empty when its fabric is not known
    */
   public Optional<Original> original() {
-    return Optional.ofNullable(brief.original());
+    return brief.original();
   }
 
   /**
@@ -277,8 +287,7 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * What was done to the pattern for its fabrics, in figures: made wider or narrower, and drawn
-   * larger for the wash.
+   * What was done to the pattern for its fabrics, and for the wash, in figures.
    *
    * @return unmodifiable; empty when nothing was to be done
    */
@@ -335,9 +344,8 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * The openings against what they have to go over on this wearer: "neck" the head, the ends of
-   * sleeves the hands, of legs the feet, a waist the hips, and the hem of what has a neck the
-   * shoulders.
+   * The openings against what they have to go over on this wearer: "neck" the head, sleeves the
+   * hands, legs the feet, a waist the hips, and the hem of what has a neck the shoulders.
    *
    * @return unmodifiable, in the order of the openings; those whose girth is not known are left out
    * @throws DraftingException if a cloth of them has no fabric
@@ -347,9 +355,9 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * The opening for the head, the one named "neck", against the wearer's head.
+   * The opening named "neck" against the wearer's head.
    *
-   * @return the check, or empty when there is no such opening or the head girth is not known
+   * @return the check, or empty when there is no such opening or the girth is not known
    * @throws DraftingException if a cloth of it has no fabric
    */
   public Optional<BodyPassage> headOpening() {
@@ -357,8 +365,7 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * All that will go wrong, and what is to be known beforehand: of seams, cutting, fabrics, fit,
-   * strips, the way over the head and hems.
+   * All that will go wrong, and what is to be known beforehand.
    *
    * @return an unmodifiable list, the gravest first, then by place
    * @throws DraftingException if a cloth has no fabric
@@ -377,9 +384,9 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * Everything that is cut: the pieces, then the strips, then elastic and tapes.
+   * Everything that is cut.
    *
-   * @return an unmodifiable list
+   * @return an unmodifiable list: the pieces, then the strips, then elastic and tapes
    * @throws DraftingException if a strip's cloth has no fabric
    */
   public List<CutItem> cutList() {
@@ -387,8 +394,7 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * The measures of the finished garment lying flat: chest where the armholes end, lengths at the
-   * centres, seams, openings.
+   * The measures of the garment lying flat: chest, lengths at the centres, seams, openings.
    *
    * @return an unmodifiable list
    */
@@ -470,23 +476,21 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth of either has no fabric
    */
   public Comparison compare(Draft other) {
-    return Comparison.of(lengths(), other.lengths(), findings(), other.findings());
-  }
-
-  private List<Measure> lengths() {
-    return Measures.withStrips(measures(), strips());
+    return Comparison.of(
+        Measures.withStrips(measures(), strips()),
+        Measures.withStrips(other.measures(), other.strips()),
+        findings(),
+        other.findings());
   }
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Draft
-        && ((Draft) other).pattern().equals(pattern())
-        && ((Draft) other).brief.equals(brief);
+    return other instanceof Draft that && that.brief.equals(brief);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(pattern(), brief);
+    return brief.hashCode();
   }
 
   @Override

@@ -11,6 +11,7 @@ import dev.drafting.knit.sewing.Construction;
 import dev.drafting.knit.sewing.OrderOfWork;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,6 +50,10 @@ final class StripChoices implements Serializable {
   StripChoices without(SewnResult result) {
     return new StripChoices(
         rules, results.stream().filter(known -> !known.equals(result)).toList());
+  }
+
+  Map<String, StripRule> rules() {
+    return Collections.unmodifiableMap(rules);
   }
 
   List<SewnResult> results() {

@@ -77,6 +77,28 @@ public final class EdgePlace implements Serializable {
     return neighbour.equals(before) ? distance : length.minus(distance);
   }
 
+  /**
+   * Reads a place from the words for it, as the settings of an alteration give them.
+   *
+   * @param text such as {@code "60 mm from shoulder"}
+   * @return the place
+   * @throws DraftingException if there is no distance with its unit, or no neighbour
+   */
+  public static EdgePlace parse(String text) {
+    String[] parts = text.split(" from ", 2);
+    if (parts.length < 2 || parts[1].isBlank()) {
+      throw DraftingException.of("a place on an edge is told by a distance and the edge next to it")
+          .value(text)
+          .accepted("such as \"60 mm from shoulder\"");
+    }
+    return from(parts[1], Length.parse(parts[0]));
+  }
+
+  /** The exact words that {@link #parse} reads. */
+  String setting() {
+    return distance + " from " + neighbour;
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof EdgePlace that

@@ -23,9 +23,9 @@ record EdgeReshaping(EdgeRef edge, List<EdgePlace> places, Length outward, boole
   public Map<String, String> settings() {
     return Settings.of(
         "edge", edge,
-        "from", places.get(0),
-        "at", places.get(1),
-        "to", places.get(2),
+        "from", places.get(0).setting(),
+        "at", places.get(1).setting(),
+        "to", places.get(2).setting(),
         "outward", outward);
   }
 

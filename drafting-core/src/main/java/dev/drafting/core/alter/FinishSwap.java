@@ -19,7 +19,7 @@ record FinishSwap(EdgeRef edge, Finish finish) implements Alteration {
     Map<String, String> settings = new LinkedHashMap<>();
     settings.put("edge", edge.toString());
     settings.put("finish", finish.id());
-    settings.putAll(finish.settings());
+    finish.settings().forEach((name, value) -> settings.put("finish " + name, value));
     return Collections.unmodifiableMap(settings);
   }
 

@@ -5,6 +5,7 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -69,6 +70,59 @@ public final class Arc implements Segment {
     Point end = full ? start : centre.plus(spoke(from.plus(sweep)).times(radius.toMm()));
     return new Arc(
         centre, start, end, radius.toMm(), full ? Math.copySign(ONCE_ROUND, round) : round);
+  }
+
+  /**
+   * An arc from the numbers that {@link #toArray} gives, to the last bit.
+   *
+   * @param numbers centre, start and end as x and y, and the radius, in millimetres; the sweep in
+   *     radians, counter-clockwise positive
+   * @return the arc
+   * @throws DraftingException if these are not the eight numbers of an arc: start and end lie off
+   *     the circle or the sweep does not lead from the one to the other, by more than 1e-6 of the
+   *     radius
+   */
+  public static Arc of(double... numbers) {
+    if (numbers.length != 8) {
+      throw DraftingException.of("an arc has another number of numbers")
+          .value(numbers.length)
+          .accepted("eight: centre, start and end, radius and sweep");
+    }
+    Arc arc =
+        new Arc(
+            new Point(numbers[0], numbers[1]),
+            new Point(numbers[2], numbers[3]),
+            new Point(numbers[4], numbers[5]),
+            numbers[6],
+            numbers[7]);
+    double most = 1e-6 * arc.radius;
+    boolean fits =
+        arc.radius > 0
+            && Double.isFinite(arc.radius)
+            && arc.sweep != 0
+            && Math.abs(arc.sweep) <= ONCE_ROUND
+            && Math.abs(arc.centre.gap(arc.start) - arc.radius) <= most
+            && Transform.rotation(arc.centre, Angle.radians(arc.sweep))
+                    .apply(arc.start)
+                    .gap(arc.end)
+                <= most;
+    if (!fits) {
+      throw DraftingException.of("these are not the numbers of an arc")
+          .value(Arrays.toString(numbers))
+          .accepted("ends on the circle, a radius over 0 and a sweep from the start to the end");
+    }
+    return arc;
+  }
+
+  /**
+   * The arc as numbers, for {@link #of(double...)}.
+   *
+   * @return centre, start and end as x and y, and the radius, in millimetres; the sweep in radians
+   */
+  public double[] toArray() {
+    return new double[] {
+      centre.x(), centre.y(), start.x(), start.y(), end.x(), end.y(), radius, sweep
+    };
   }
 
   private static Vector spoke(Angle angle) {

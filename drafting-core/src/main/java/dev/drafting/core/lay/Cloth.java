@@ -270,7 +270,7 @@ public final class Cloth implements Serializable {
     return folded(Fold.TUBULAR, Length.ZERO);
   }
 
-  private Cloth folded(Fold newFold, Length over) {
+  Cloth folded(Fold newFold, Length over) {
     Builder builder = changed();
     builder.fold = newFold;
     builder.turnedOver = over;
@@ -347,6 +347,15 @@ public final class Cloth implements Serializable {
    */
   public Length width() {
     return width;
+  }
+
+  /**
+   * What of either side cannot be used, such as a selvage.
+   *
+   * @return zero or more
+   */
+  public Length edge() {
+    return edge;
   }
 
   /**
@@ -433,23 +442,6 @@ public final class Cloth implements Serializable {
    */
   public Length repeatAcross() {
     return repeatAcross;
-  }
-
-  /** The same cloth folded in every other way that it can be; a tube stays a tube. */
-  List<Cloth> foldedOtherwise() {
-    List<Cloth> others = new ArrayList<>();
-    for (Fold other : Fold.values()) {
-      boolean possible =
-          other != fold
-              && fold != Fold.TUBULAR
-              && other != Fold.TUBULAR
-              && other != Fold.PARTLY
-              && !(other == Fold.CROSSWISE && oneWay);
-      if (possible) {
-        others.add(folded(other, Length.ZERO));
-      }
-    }
-    return others;
   }
 
   /**

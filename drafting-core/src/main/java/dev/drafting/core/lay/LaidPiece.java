@@ -1,6 +1,7 @@
 package dev.drafting.core.lay;
 
 import dev.drafting.core.Experimental;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Angle;
@@ -41,6 +42,54 @@ public final class LaidPiece implements Serializable {
     this.layers = layers;
     this.onFold = onFold;
     this.turned = turned;
+  }
+
+  /**
+   * A piece as it lies; see {@link #cutLine()} for the frame of the cloth.
+   *
+   * @param name what it is called
+   * @param cutLine its outline on the cloth
+   * @param toCut the part of the outline that is cut
+   * @param layers through how many layers, 1 or more
+   * @return the piece, beside the fold and not turned
+   * @throws DraftingException if there is no layer
+   */
+  public static LaidPiece of(String name, Curve cutLine, Curve toCut, int layers) {
+    if (layers < 1) {
+      throw DraftingException.of("a piece is cut through no layer")
+          .at(name)
+          .value(layers)
+          .accepted("1 or more");
+    }
+    return new LaidPiece(name, cutLine, toCut, layers, false, false, Angle.ZERO);
+  }
+
+  /**
+   * The same piece, its half on the fold of the cloth.
+   *
+   * @return the piece
+   */
+  public LaidPiece onFold() {
+    return new LaidPiece(name, cutLine, toCut, layers, true, turned, offGrain);
+  }
+
+  /**
+   * The same piece, its grain turned end for end.
+   *
+   * @return the piece
+   */
+  public LaidPiece turned() {
+    return new LaidPiece(name, cutLine, toCut, layers, onFold, true, offGrain);
+  }
+
+  /**
+   * The same piece, laid off its grain.
+   *
+   * @param angle how far, counter-clockwise positive
+   * @return the piece
+   */
+  public LaidPiece offGrain(Angle angle) {
+    return new LaidPiece(name, cutLine, toCut, layers, onFold, turned, angle);
   }
 
   /**

@@ -172,6 +172,15 @@ public final class Lay implements Serializable {
   }
 
   /**
+   * Which notch of which piece is laid on the repeat of the cloth.
+   *
+   * @return an unmodifiable map from the names of pieces to the labels of notches
+   */
+  public Map<String, String> matching() {
+    return matching;
+  }
+
+  /**
    * The cloth that is cut from.
    *
    * @return the cloth
@@ -207,7 +216,7 @@ public final class Lay implements Serializable {
   public List<LayPlan> foldedOtherwise(long seed, int rounds) {
     checkMatching();
     List<LayPlan> plans = new ArrayList<>();
-    for (Cloth other : cloth.foldedOtherwise()) {
+    for (Cloth other : otherFolds()) {
       try {
         plans.add(new Lay(other, pieces, strips, grainWithin, matching).plan(seed, rounds));
       } catch (DraftingException tooNarrow) {
@@ -216,6 +225,23 @@ public final class Lay implements Serializable {
     }
     plans.sort(Comparator.comparing(LayPlan::length));
     return List.copyOf(plans);
+  }
+
+  /** The cloth folded in every other way that it can be; a tube stays a tube. */
+  private List<Cloth> otherFolds() {
+    List<Cloth> others = new ArrayList<>();
+    for (Cloth.Fold other : Cloth.Fold.values()) {
+      boolean possible =
+          other != cloth.fold()
+              && cloth.fold() != Cloth.Fold.TUBULAR
+              && other != Cloth.Fold.TUBULAR
+              && other != Cloth.Fold.PARTLY
+              && !(other == Cloth.Fold.CROSSWISE && cloth.isOneWay());
+      if (possible) {
+        others.add(cloth.folded(other, Length.ZERO));
+      }
+    }
+    return others;
   }
 
   /**

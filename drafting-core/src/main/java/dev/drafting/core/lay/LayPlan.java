@@ -30,11 +30,55 @@ public final class LayPlan implements Serializable {
   @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<String> notes;
 
-  LayPlan(Lay lay, List<LaidPiece> pieces, Length length, List<String> notes) {
+  private LayPlan(Lay lay, List<LaidPiece> pieces, Length length, List<String> notes) {
     this.lay = lay;
     this.pieces = List.copyOf(pieces);
     this.length = length;
     this.notes = List.copyOf(notes);
+  }
+
+  /**
+   * A plan as it was kept. Whether the pieces still lie where they may is not looked at again.
+   *
+   * @param lay what was to be laid
+   * @param pieces where everything lies
+   * @param length how much cloth that takes, over zero
+   * @param notes what is to be known of it
+   * @return the plan
+   * @throws DraftingException if nothing is laid or the length is not over zero
+   */
+  public static LayPlan of(Lay lay, List<LaidPiece> pieces, Length length, List<String> notes) {
+    if (pieces.isEmpty() || !length.isPositive()) {
+      throw DraftingException.of("a lay plan is empty")
+          .value(pieces.size() + " pieces on " + length)
+          .accepted("one piece or more on some length of cloth");
+    }
+    return new LayPlan(lay, pieces, length, notes);
+  }
+
+  /** The same plan with a note of what a remnant is short of, if it is. */
+  LayPlan withShortage() {
+    if (fits()) {
+      return this;
+    }
+    List<String> more = new ArrayList<>(notes);
+    Length whole = cloth().length().orElse(Length.ZERO);
+    more.add(
+        "the cloth is "
+            + length.minus(whole).text(LengthUnit.CM)
+            + " too short for "
+            + String.join(", ", beyond())
+            + "; cut less from it, fold it otherwise or piece it");
+    return new LayPlan(lay, pieces, length, more);
+  }
+
+  /**
+   * What was to be laid, and on what.
+   *
+   * @return the lay
+   */
+  public Lay lay() {
+    return lay;
   }
 
   /**
@@ -156,18 +200,7 @@ public final class LayPlan implements Serializable {
    * @return sentences without a full stop
    */
   public List<String> notes() {
-    if (fits()) {
-      return notes;
-    }
-    List<String> more = new ArrayList<>(notes);
-    Length whole = cloth().length().orElse(Length.ZERO);
-    more.add(
-        "the cloth is "
-            + length.minus(whole).text(LengthUnit.CM)
-            + " too short for "
-            + String.join(", ", beyond())
-            + "; cut less from it, fold it otherwise or piece it");
-    return List.copyOf(more);
+    return notes;
   }
 
   @Override

@@ -10,6 +10,7 @@ import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -96,7 +97,7 @@ final class LayPlanner {
     for (LaidPiece piece : laid) {
       end = Math.max(end, piece.fromEnd().plus(piece.along()).toMm());
     }
-    LayPlan plan = new LayPlan(lay, laid, clothLength(end), parts.notes());
+    LayPlan plan = LayPlan.of(lay, laid, clothLength(end), parts.notes()).withShortage();
     LayCheck.of(plan).requireNone();
     return plan;
   }
@@ -179,15 +180,30 @@ final class LayPlanner {
     Point onRepeat = part.onRepeat() == null ? hem : part.onRepeat();
     double along = part.isStrip() ? 0 : cloth.repeatAlong().toMm();
     double across = part.isStrip() || part.hasFold() ? 0 : cloth.repeatAcross().toMm();
-    return new Room(
-        type,
-        low,
-        high,
-        part.hasFold(),
-        along,
-        along == 0 ? 0 : phase(-onRepeat.x(), along),
-        across,
-        across == 0 ? 0 : phase(-onRepeat.y(), across));
+    Room room =
+        new Room(
+            type,
+            low,
+            high,
+            part.hasFold(),
+            along,
+            along == 0 ? 0 : phase(-onRepeat.x(), along),
+            across,
+            across == 0 ? 0 : phase(-onRepeat.y(), across));
+    requireRepeat(part, room);
+    return room;
+  }
+
+  private void requireRepeat(LayPart part, Room room) {
+    boolean meets =
+        Arrays.stream(shapes.get(room.type()))
+            .anyMatch(shape -> room.fits(shape, Double.POSITIVE_INFINITY));
+    if (!meets) {
+      throw DraftingException.of("a piece cannot meet the repeat across the cloth where it lies")
+          .at(part.name())
+          .value(cloth.repeatAcross().text(LengthUnit.MM))
+          .accepted("another fold, a wider cloth, or no match across");
+    }
   }
 
   /** The selvages meet in the middle, and what lies on a fold stays within its flap. */

@@ -24,6 +24,8 @@ record Room(
     double across,
     double acrossPhase) {
 
+  private static final double HAIR = 1e-9;
+
   static Room anywhere(int type, double height) {
     return new Room(type, 0, height, false, 0, 0, 0, 0);
   }
@@ -46,7 +48,19 @@ record Room(
   }
 
   boolean fits(TurnedShape shape, double length) {
-    return shape.maxY - shape.minY <= high - low + 1e-9 && shape.maxX - shape.minX <= length;
+    return shape.maxY - shape.minY <= high - low + HAIR
+        && shape.maxX - shape.minX <= length
+        && meetsRepeatAcross(shape);
+  }
+
+  /** Whether a line of the repeat lies where the shape could. */
+  private boolean meetsRepeatAcross(TurnedShape shape) {
+    if (across == 0) {
+      return true;
+    }
+    double least = low - shape.minY;
+    double lowest = Math.ceil((least - acrossPhase) / across) * across + acrossPhase;
+    return lowest <= high - shape.maxY;
   }
 
   private static double within(

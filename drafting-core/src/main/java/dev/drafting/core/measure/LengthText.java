@@ -12,12 +12,12 @@ final class LengthText {
   private static final String ACCEPTED =
       "a number and mm, cm or in, such as \"6 mm\", \"2.5 cm\" or \"1 1/4 in\"";
   private static final String DECIMAL =
-      "[+-]?(?:\\d{1,9}(?:\\.\\d{0,17})?|\\.\\d{1,17})(?:[eE][+-]?\\d{1,3})?";
+      "[+-]?(?:\\d{1,9}(?:\\.\\d{0,345})?|\\.\\d{1,345})(?:[eE][+-]?\\d{1,3})?";
   private static final Pattern NUMBER = Pattern.compile(DECIMAL);
   private static final Pattern FRACTION =
       Pattern.compile("([+-]?)(?:(\\d{1,5})[ -])?(\\d{1,4})/(\\d{1,4})");
   private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*(mm|cm|inches|inch|in|\")");
-  private static final int LONGEST_TEXT = 60;
+  private static final int LONGEST_TEXT = 400;
 
   private LengthText() {}
 

@@ -26,13 +26,23 @@ public final class CornerTreatment implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final double DEFAULT_LIMIT = 4;
 
-  /** The families of treatments. */
-  enum Kind {
+  /**
+   * The families of treatments.
+   *
+   * @since 0.1
+   */
+  public enum Kind {
+    /** Both parallels run on until they meet. */
     MITRE,
+    /** One allowance ends square to its edge. */
     SQUARE,
+    /** A straight cut across the gap. */
     BEVEL,
+    /** An arc about the corner. */
     ROUND,
+    /** The wider allowance ends square at the corner. */
     STEP,
+    /** Mirrored across the folds of a hem. */
     FOLDED_BACK
   }
 
@@ -149,19 +159,40 @@ public final class CornerTreatment implements Serializable {
         Kind.FOLDED_BACK, DEFAULT_LIMIT, Objects.requireNonNull(hem, "hem"), List.copyOf(folds));
   }
 
-  Kind kind() {
+  /**
+   * The family of this treatment.
+   *
+   * @return what it was made as
+   */
+  public Kind kind() {
     return kind;
   }
 
-  double limit() {
+  /**
+   * How far a mitre reaches.
+   *
+   * @return a multiple of the wider distance, from 1; 4 where it was not set
+   */
+  public double limit() {
     return limit;
   }
 
-  CornerSide side() {
+  /**
+   * The edge that is cut square, or that is the hem.
+   *
+   * @return a side; before where the treatment has none
+   */
+  public CornerSide side() {
     return side;
   }
 
-  List<Length> folds() {
+  /**
+   * Where a hem is folded.
+   *
+   * @return unmodifiable distances from its finished edge, outward, rising; none but for a corner
+   *     that is folded back
+   */
+  public List<Length> folds() {
     return folds;
   }
 

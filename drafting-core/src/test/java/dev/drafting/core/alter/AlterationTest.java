@@ -21,6 +21,7 @@ import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Profile;
 import dev.drafting.core.pattern.ProfileLine;
+import dev.drafting.core.pattern.SeamFinish;
 import dev.drafting.core.pattern.Tees;
 import dev.drafting.core.pattern.Vests;
 import java.util.List;
@@ -54,6 +55,25 @@ class AlterationTest {
     public String describe() {
       return "band";
     }
+  }
+
+  /** The names of a finish's own settings do not get into the way of those of the alteration. */
+  @Test
+  void aFinishKeepsItsSettingsApart() {
+    Alteration swap = Alteration.finish("front neck", SeamFinish.of(Length.mm(7)));
+    assertEquals(
+        "{edge=front / neck, finish=seam, finish allowance=7 mm}", swap.settings().toString());
+  }
+
+  @Test
+  void aPlaceOnAnEdgeIsReadFromItsSetting() {
+    EdgePlace place = EdgePlace.from("shoulder", Length.mm(60.123456789));
+    assertEquals(place, EdgePlace.parse("60.123456789 mm from shoulder"));
+    Alteration reshape =
+        Alteration.reshape("front armhole", place, place, EdgePlace.at("side"), Length.mm(4));
+    assertEquals("60.123456789 mm from shoulder", reshape.settings().get("from"));
+    assertThrows(DraftingException.class, () -> EdgePlace.parse("at the shoulder"));
+    assertThrows(DraftingException.class, () -> EdgePlace.parse("60 mm from "));
   }
 
   private static Point end(Pattern pattern, String edge) {
@@ -217,7 +237,8 @@ class AlterationTest {
     EdgeChange change = faced.changes(vest).get(0);
     assertEquals(Length.ZERO, change.farthest());
     assertEquals("faced with 7 mm allowance", change.refinished());
-    assertEquals("{edge=front / neck, finish=faced, allowance=7 mm}", faced.settings().toString());
+    assertEquals(
+        "{edge=front / neck, finish=faced, finish allowance=7 mm}", faced.settings().toString());
   }
 
   @Test

@@ -90,6 +90,19 @@ class ArcTest {
   }
 
   @Test
+  void comesBackFromItsNumbersToTheLastBit() {
+    Arc arc = Arc.through(new Point(0.1, 0.2), new Point(31.7, 4.4), new Point(60.03, -1.9));
+    assertEquals(arc, Arc.of(arc.toArray()));
+    assertEquals(8, arc.toArray().length);
+    double[] off = arc.toArray();
+    off[4] += 0.01;
+    DraftingException refused = assertThrows(DraftingException.class, () -> Arc.of(off));
+    assertEquals("these are not the numbers of an arc", refused.what());
+    assertThrows(DraftingException.class, () -> Arc.of(0, 0, 1, 0, 0, 1, 1));
+    assertThrows(DraftingException.class, () -> Arc.of(0, 0, 1, 0, 1, 0, 1, Double.NaN));
+  }
+
+  @Test
   void isAValue() {
     assertEquals(arc(50, 0, 90), arc(50, 0, 90));
     assertEquals(arc(50, 0, 90).hashCode(), arc(50, 0, 90).hashCode());

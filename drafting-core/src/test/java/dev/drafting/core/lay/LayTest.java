@@ -272,6 +272,22 @@ class LayTest {
         DraftingException.class, () -> wrong.matching("left", "check").foldedOtherwise(1, 0));
   }
 
+  /** A piece that has no room to be moved to a line of the repeat is not laid beside the cloth. */
+  @Test
+  void aRepeatAcrossThatCannotBeMetIsRefused() {
+    Cloth narrow = Cloth.of(Length.mm(310)).withRepeat(Length.ZERO, Length.mm(40));
+    Pattern pockets =
+        Pattern.of(
+            "pockets",
+            List.of(Bulging.rectangle("pocket", 303, 200).withCutting(Cutting.single(1))),
+            List.of());
+    Lay lay = Lay.on(narrow).with(CutPlan.of(pockets).pieces());
+    assertEquals(
+        "pocket: a piece cannot meet the repeat across the cloth where it lies. Found: 40 mm."
+            + " Accepted: another fold, a wider cloth, or no match across.",
+        assertThrows(DraftingException.class, () -> lay.plan(1, 0)).getMessage());
+  }
+
   private static Piece notched(String name, double up) {
     return Bulging.rectangle(name, 200, 300)
         .withCutting(Cutting.pairs(1))

@@ -23,6 +23,14 @@ class LengthProperties {
   }
 
   @Property
+  void lengthsTooSmallToCutReadBackAsWell(
+      @ForAll @DoubleRange(min = -1, max = 1) double mantissa,
+      @ForAll @IntRange(min = -320, max = 0) int exponent) {
+    Length tiny = Length.mm(mantissa * Math.pow(10, exponent));
+    assertEquals(tiny, Length.parse(tiny.toString()));
+  }
+
+  @Property
   void storedLengthsComeBackEqual(@ForAll @DoubleRange(min = -1e5, max = 1e5) @Scale(9) double mm) {
     Object back = SerialCopy.of(Length.mm(mm));
     assertEquals(Length.mm(mm), back);

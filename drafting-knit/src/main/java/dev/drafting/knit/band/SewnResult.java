@@ -95,6 +95,24 @@ public final class SewnResult implements Serializable {
   }
 
   /**
+   * The edge of the finished garment.
+   *
+   * @return over zero
+   */
+  public Length finishedEdge() {
+    return finishedEdge;
+  }
+
+  /**
+   * The relaxed loop from seam to seam.
+   *
+   * @return over zero
+   */
+  public Length loop() {
+    return loop;
+  }
+
+  /**
    * A fabric with the tension that results have taught.
    *
    * @param fabric what was known of it before

@@ -27,11 +27,21 @@ public final class StripRule implements Serializable {
   private static final long serialVersionUID = 1L;
   private static final Making USUAL = new Making(Length.mm(10), "", MarkSpacing.EVEN);
 
-  private enum Kind {
+  /**
+   * How the length of a strip was settled.
+   *
+   * @since 0.1
+   */
+  public enum Kind {
+    /** As the library recommends. */
     RECOMMENDED,
+    /** A share of the join line. */
     RATIO,
+    /** The join line less a fixed length. */
     SHORTER_BY,
+    /** A loop of this length. */
     LOOP,
+    /** A strip that is cut already. */
     ALREADY_CUT
   }
 
@@ -160,6 +170,33 @@ public final class StripRule implements Serializable {
 
   private StripRule with(Making changed) {
     return new StripRule(kind, ratio, length, changed);
+  }
+
+  /**
+   * How the length was settled.
+   *
+   * @return what the rule was made as
+   */
+  public Kind kind() {
+    return kind;
+  }
+
+  /**
+   * The share of the join line.
+   *
+   * @return 0.3 to 1.5; 1 unless the rule is a {@link Kind#RATIO}
+   */
+  public double share() {
+    return ratio;
+  }
+
+  /**
+   * The length that the maker gave.
+   *
+   * @return how much shorter, the loop or the cut strip; none where no length was given
+   */
+  public Length length() {
+    return length;
   }
 
   /**

@@ -242,7 +242,7 @@ public final class Fabric implements Serializable {
    * @return a fabric that knows it
    */
   public Fabric withCurl(boolean curls) {
-    return with(t -> t.curls = curls);
+    return with(t -> t.curls = curls == structure().curls() ? null : curls);
   }
 
   /**

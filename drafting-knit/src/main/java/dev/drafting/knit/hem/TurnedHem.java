@@ -35,6 +35,7 @@ public final class TurnedHem implements Finish {
   private static final long serialVersionUID = 1L;
   private static final Length DEEPEST = Length.mm(300);
   private static final Length USUAL_MARGIN = Length.mm(2);
+  private static final Length NARROWEST_REST = Length.mm(0.5);
   private static final Length NARROWEST_GAP = Length.mm(1.5);
   private static final Length WIDEST_GAP = Length.mm(8);
 
@@ -100,12 +101,15 @@ public final class TurnedHem implements Finish {
    * @throws DraftingException if the distance is out of range
    */
   public TurnedHem withTopstitchMargin(Length fromInnerEdge) {
-    if (!fromInnerEdge.isPositive() || fromInnerEdge.plus(twinGap).compareTo(depth) >= 0) {
+    TurnedHem changed = new TurnedHem(turnIn, depth, fromInnerEdge, twinGap);
+    boolean liesOnHem = fromInnerEdge.isPositive() && fromInnerEdge.compareTo(depth) < 0;
+    if (!liesOnHem || (twinGap.isPositive() && !changed.takesTwinNeedle(twinGap))) {
+      Length beyond = twinGap.isPositive() ? twinGap.plus(NARROWEST_REST) : Length.ZERO;
       throw DraftingException.of("the row of stitching does not lie on the hem")
           .value(fromInnerEdge)
-          .accepted("over 0, less than " + depth.minus(twinGap));
+          .accepted("over 0, less than " + depth.minus(beyond));
     }
-    return new TurnedHem(turnIn, depth, fromInnerEdge, twinGap);
+    return changed;
   }
 
   /**
@@ -136,7 +140,7 @@ public final class TurnedHem implements Finish {
   }
 
   private Length widestGap() {
-    return WIDEST_GAP.min(depth.minus(margin).minus(Length.mm(0.5)));
+    return WIDEST_GAP.min(depth.minus(margin).minus(NARROWEST_REST));
   }
 
   /**

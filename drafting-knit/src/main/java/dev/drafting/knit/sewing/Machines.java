@@ -66,8 +66,70 @@ public final class Machines implements Serializable {
   }
 
   private static Machines of(Stitch seams, double allowanceMm) {
-    Stitch hems = Stitch.of(StitchType.ZIGZAG);
-    return new Machines(seams, hems, Length.mm(allowanceMm), Map.of(), Map.of());
+    return of(seams, Stitch.of(StitchType.ZIGZAG), Length.mm(allowanceMm));
+  }
+
+  /**
+   * Machines of one's own.
+   *
+   * @param seams the stitch for seams
+   * @param hems the stitch for hems and for topstitching
+   * @param allowance what seams need, 0 to 500 mm
+   * @return the machines
+   * @throws DraftingException if the allowance is out of range
+   */
+  public static Machines of(Stitch seams, Stitch hems, Length allowance) {
+    return new Machines(
+        Objects.requireNonNull(seams, "seams"),
+        Objects.requireNonNull(hems, "hems"),
+        SeamFinish.of(allowance).allowance(),
+        Map.of(),
+        Map.of());
+  }
+
+  /**
+   * The stitch of seams that have none of their own.
+   *
+   * @return the stitch
+   */
+  public Stitch seams() {
+    return seams;
+  }
+
+  /**
+   * The stitch of hems and topstitching that have none of their own.
+   *
+   * @return the stitch
+   */
+  public Stitch hems() {
+    return hems;
+  }
+
+  /**
+   * The allowance of seams that have none of their own.
+   *
+   * @return zero or more
+   */
+  public Length allowance() {
+    return allowance;
+  }
+
+  /**
+   * The stitches that were chosen for seams and openings.
+   *
+   * @return an unmodifiable map from their names, in the order of choosing
+   */
+  public Map<String, Stitch> stitches() {
+    return stitches;
+  }
+
+  /**
+   * The allowances that were chosen for seams.
+   *
+   * @return an unmodifiable map from their names, in the order of choosing
+   */
+  public Map<String, Length> allowances() {
+    return allowances;
   }
 
   /**

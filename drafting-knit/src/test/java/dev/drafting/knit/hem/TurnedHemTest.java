@@ -100,6 +100,12 @@ class TurnedHemTest {
     assertThrows(DraftingException.class, () -> TurnedHem.once(mm(5)).withTwinNeedle(mm(3)));
     assertThrows(DraftingException.class, () -> TurnedHem.once(mm(20)).withTwinNeedle(mm(1)));
     assertThrows(DraftingException.class, () -> twin.withTopstitchMargin(mm(16)));
+    assertEquals(mm(4), twin.withTopstitchMargin(mm(15.5)).twinGap());
+    assertEquals(
+        "less than 15.5 mm",
+        assertThrows(DraftingException.class, () -> twin.withTopstitchMargin(mm(15.6)))
+            .accepted()
+            .replace("over 0, ", ""));
   }
 
   /**

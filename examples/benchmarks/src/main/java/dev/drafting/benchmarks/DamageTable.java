@@ -1,5 +1,6 @@
 package dev.drafting.benchmarks;
 
+import dev.drafting.examples.damage.DamagedDraft;
 import dev.drafting.examples.damage.DamagedGarment;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -8,11 +9,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Garment folders with a damaged file, read and drafted one by one: still a garment, or refused in
- * words. {@code -Dinstances=N} says how many, {@code -Dseed=N} where to begin. Whatever else comes
- * of one is named on stderr by file and seed.
+ * Garment folders and stored drafts, damaged, read and drafted one by one: still whole, or refused
+ * in words. {@code -Dinstances=N} says how many, {@code -Dseed=N} where to begin. Whatever else
+ * comes of one is named on stderr by file and seed.
  */
 final class DamageTable implements Table {
+  /** Something that is damaged as a seed says. */
+  private interface Damaged {
+    boolean isDrafted(long seed) throws IOException;
+  }
+
   private static final int USUAL = 1_500;
   private static final int REPORT_EVERY = 10_000;
 
@@ -27,7 +33,7 @@ final class DamageTable implements Table {
     for (String file : DamagedGarment.FILES) {
       Path folder = Files.createTempDirectory("damaged");
       try {
-        rows.addAll(rows(file, DamagedGarment.of(Vest.FOLDER, folder, file)));
+        rows.addAll(rows(file, DamagedGarment.of(Vest.FOLDER, folder, file)::isDrafted));
       } finally {
         for (String written : DamagedGarment.FILES) {
           Files.deleteIfExists(folder.resolve(written));
@@ -35,11 +41,13 @@ final class DamageTable implements Table {
         Files.delete(folder);
       }
     }
+    DamagedDraft stored = DamagedDraft.of(Vest.FOLDER);
+    rows.addAll(rows("stored draft", stored::isDrafted));
     return rows;
   }
 
-  private List<Row> rows(String file, DamagedGarment garment) throws IOException {
-    long each = Math.max(1, Long.getLong("instances", USUAL) / DamagedGarment.FILES.size());
+  private List<Row> rows(String file, Damaged damaged) throws IOException {
+    long each = Math.max(1, Long.getLong("instances", USUAL) / (DamagedGarment.FILES.size() + 1));
     long first = Long.getLong("seed", 0);
     int drafted = 0;
     int failed = 0;
@@ -47,7 +55,7 @@ final class DamageTable implements Table {
     for (long i = 0; i < each; i++) {
       long begun = System.nanoTime();
       try {
-        drafted += garment.isDrafted(first + i) ? 1 : 0;
+        drafted += damaged.isDrafted(first + i) ? 1 : 0;
       } catch (RuntimeException | Error e) {
         failed++;
         System.err.println(file + ", seed " + (first + i) + ": " + e);

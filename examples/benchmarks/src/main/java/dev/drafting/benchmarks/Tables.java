@@ -16,7 +16,8 @@ public final class Tables {
           new ExportTable(),
           new LayTable(),
           new FuzzTable(),
-          new DamageTable());
+          new DamageTable(),
+          new StoreTable());
 
   private Tables() {}
 

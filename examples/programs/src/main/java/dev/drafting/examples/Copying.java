@@ -8,6 +8,7 @@ import dev.drafting.export.drawing.PlainName;
 import dev.drafting.export.drawing.TracingDrawing;
 import dev.drafting.export.pdf.Paper;
 import dev.drafting.export.source.Garment;
+import dev.drafting.export.store.StoredDraft;
 import dev.drafting.export.svg.SvgFormat;
 import dev.drafting.knit.Draft;
 import java.io.IOException;
@@ -66,9 +67,15 @@ final class Copying {
     return name;
   }
 
-  private static void write(Draft draft, Path folder) throws IOException {
+  private void write(Draft draft, Path folder) throws IOException {
     List<WrittenFile> written =
-        Export.of(draft).pdf(Paper.A4).pdf(Paper.LETTER).svg().sheet().to(folder, Progress.none());
+        Export.of(draft)
+            .pdf(Paper.A4)
+            .pdf(Paper.LETTER)
+            .svg()
+            .sheet()
+            .store(StoredDraft.of(draft).withTracings(garment.tracings()))
+            .to(folder, Progress.none());
     if (written.isEmpty()) {
       throw new IOException("no file was made for " + draft.name());
     }

@@ -45,7 +45,7 @@ class CopyGarmentTest {
     assertEquals(0, Vest.run(Vest.FOLDER, one).code());
     assertEquals(0, Vest.run(Vest.FOLDER, other).code());
     Map<String, String> written = Vest.contents(one);
-    assertEquals(13, written.size());
+    assertEquals(16, written.size());
     assertEquals(written, Vest.contents(other));
     written.forEach((name, content) -> assertTrue(content.length() > 1_000, name));
   }
@@ -101,7 +101,7 @@ class CopyGarmentTest {
       System.clearProperty("garment");
       System.clearProperty("out");
     }
-    assertEquals(13, Vest.contents(out).size());
+    assertEquals(16, Vest.contents(out).size());
   }
 
   @Test

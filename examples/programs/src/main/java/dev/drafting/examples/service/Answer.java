@@ -7,6 +7,7 @@ import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Remedy;
 import dev.drafting.export.drawing.DraftDrawing;
 import dev.drafting.export.source.Garment;
+import dev.drafting.export.store.StoredDraft;
 import dev.drafting.export.svg.SvgFormat;
 import dev.drafting.knit.Draft;
 import java.io.ByteArrayOutputStream;
@@ -47,7 +48,7 @@ record Answer(int status, String json) {
     return new Answer(status, bytes.toString(StandardCharsets.UTF_8));
   }
 
-  /** All makes of a garment, each with its findings and its drawing. */
+  /** All makes of a garment, each with its findings, its drawing and the draft as it is kept. */
   static Answer drafted(Garment garment) throws IOException {
     return of(
         DRAFTED,
@@ -63,6 +64,7 @@ record Answer(int status, String json) {
             }
             json.writeEndArray();
             json.writeStringField("svg", svg(make.getValue()));
+            json.writeStringField("stored", stored(garment, make.getValue()));
             json.writeEndObject();
           }
           json.writeEndArray();
@@ -81,6 +83,10 @@ record Answer(int status, String json) {
     }
     json.writeEndArray();
     json.writeEndObject();
+  }
+
+  private static String stored(Garment garment, Draft draft) {
+    return StoredDraft.of(draft).withTracings(garment.tracings()).toJson();
   }
 
   private static String svg(Draft draft) throws IOException {

@@ -19,7 +19,8 @@ import java.util.concurrent.TimeoutException;
 
 /**
  * Drafts garments for other programs over HTTP, on this machine alone. {@code POST /draft} takes a
- * garment folder as a zip and answers with JSON: for each make its findings and its drawing.
+ * garment folder as a zip and answers with JSON: for each make its findings, its drawing and the
+ * draft as it is kept.
  *
  * <p>Whatever is sent, the answer is JSON: 400 with what, where, value and accepted where the
  * garment cannot be drafted, 413 where too much was sent, 503 while too many wait, 504 where it

@@ -92,6 +92,7 @@ class DraftServiceTest {
     assertTrue(answer.body().contains("\"make\":\"B interlock\""));
     assertTrue(answer.body().contains("\"severity\":\"PROBLEM\""), "the pique vest has a problem");
     assertEquals(3, answer.body().split("<svg", -1).length - 1);
+    assertEquals(3, answer.body().split("\\\\\"sha256\\\\\"", -1).length - 1);
     assertEquals(before, leftBehind());
   }
 
