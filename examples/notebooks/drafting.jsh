@@ -129,6 +129,7 @@ import dev.drafting.export.hpgl.HpglFormat;
 import dev.drafting.export.pdf.Paper;
 import dev.drafting.export.pdf.TiledPdf;
 import dev.drafting.export.sheet.MakingUpSheet;
+import dev.drafting.export.source.CutOutlines;
 import dev.drafting.export.source.Garment;
 import dev.drafting.export.source.GarmentFolder;
 import dev.drafting.export.store.StoredDraft;

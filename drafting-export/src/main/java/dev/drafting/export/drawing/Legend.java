@@ -16,6 +16,10 @@ import java.util.List;
 @Stable
 public final class Legend {
   private static final Length LETTERS = Length.mm(2.5);
+
+  /** No name of an edge or a line, so that a sample is not taken for one. */
+  private static final String SAMPLE_NAME = "sample";
+
   private static final double SAMPLE = 24;
   private static final double TEXT = 28;
   private static final double STEP = 6.5;
@@ -51,8 +55,8 @@ public final class Legend {
   public static List<Stroke> sample(StrokeStyle style, Point from) {
     Point to = new Point(from.x() + SAMPLE, from.y());
     return style == StrokeStyle.GRAIN
-        ? Arrow.single(style, style.toString(), from, to)
-        : List.of(new Stroke(style, style.toString(), Curve.line(from, to)));
+        ? Arrow.single(style, SAMPLE_NAME, from, to)
+        : List.of(new Stroke(style, SAMPLE_NAME, Curve.line(from, to)));
   }
 
   private static List<StrokeStyle> used(Drawing drawing) {

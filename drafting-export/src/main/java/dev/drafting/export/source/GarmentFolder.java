@@ -82,7 +82,7 @@ public final class GarmentFolder {
           .accepted("either " + TRACING + " or " + DRAWING);
     }
     List<Stroke> strokes =
-        drawn ? SvgFile.read(drawing) : TracingFile.read(folder.resolve(TRACING));
+        drawn ? SvgFile.read(drawing, new DrawnEdges()) : TracingFile.read(folder.resolve(TRACING));
     return garment(JsonFile.read(folder.resolve(DESCRIPTION)), strokes);
   }
 

@@ -27,6 +27,15 @@ final class Stroke {
     this.lastLine = firstLine;
   }
 
+  /** The same stroke of the piece of this name. */
+  Stroke named(String newPiece) {
+    Stroke named = new Stroke(file, newPiece, edge, firstLine);
+    named.lastLine = lastLine;
+    named.xy = xy.clone();
+    named.size = size;
+    return named;
+  }
+
   /** Adds a point; a pencil that rests on the spot adds nothing. */
   void add(int line, double x, double y) {
     lastLine = line;

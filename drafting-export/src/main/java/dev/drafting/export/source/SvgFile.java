@@ -20,11 +20,8 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
 /**
- * Reads the edges of a garment from the paths of an SVG drawing. Each path is one stroke; its id
- * says of which piece and edge: {@code front.side}, with an underline for a space, and with a
- * number after a second point where an edge was drawn twice: {@code back.side.2}. A path whose id
- * is a piece alone runs past the corners of the piece. Whatever could reach outside the file or run
- * in it is refused.
+ * Reads lines of a garment from the paths of an SVG drawing; {@link SvgNames} tells which and how
+ * they are named. Whatever could reach outside the file or run in it is refused.
  */
 final class SvgFile {
   private static final int LONGEST_LINE = 1_000_000;
@@ -32,7 +29,6 @@ final class SvgFile {
   private static final int MOST_POINTS = 100_000;
   private static final int DEEPEST = 50;
   private static final double CM_PER_INCH = 2.54;
-  private static final Pattern ID = Pattern.compile("([^.]+)(?:\\.([^.]+)(?:\\.\\d{1,3})?)?");
   private static final Pattern LENGTH =
       Pattern.compile("\\s*(\\d{1,9}(?:\\.\\d{0,12})?)\\s*(mm|cm|in|pt|pc|px|)\\s*");
   private static final Map<String, Double> CM = centimetres();
@@ -42,13 +38,15 @@ final class SvgFile {
 
   private final String name;
   private final XMLStreamReader xml;
+  private final SvgNames names;
   private final List<Stroke> strokes = new ArrayList<>();
   private final Deque<SvgTransform> placed = new ArrayDeque<>();
   private int points;
 
-  private SvgFile(String name, XMLStreamReader xml) {
+  private SvgFile(String name, XMLStreamReader xml, SvgNames names) {
     this.name = name;
     this.xml = xml;
+    this.names = names;
   }
 
   private static Map<String, Double> centimetres() {
@@ -63,15 +61,15 @@ final class SvgFile {
     return cm;
   }
 
-  /** Reads all paths in the order of the file. */
-  static List<Stroke> read(Path file) {
+  /** Reads the paths in the order of the file. */
+  static List<Stroke> read(Path file, SvgNames names) {
     String name = StrictText.name(file);
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
     try (StrictText text = StrictText.open(file, LONGEST_LINE, MOST_LINES)) {
-      SvgFile svg = new SvgFile(name, factory.createXMLStreamReader(text));
+      SvgFile svg = new SvgFile(name, factory.createXMLStreamReader(text), names);
       return svg.strokes();
     } catch (XMLStreamException e) {
       int line = e.getLocation() == null ? 1 : Math.max(e.getLocation().getLineNumber(), 1);
@@ -103,9 +101,7 @@ final class SvgFile {
       }
     }
     if (strokes.isEmpty()) {
-      throw DraftingException.of("the drawing has no paths")
-          .at(name)
-          .accepted("a path for each edge, its id such as front.neck");
+      throw DraftingException.of("the drawing has no paths").at(name).accepted(names.wanted());
     }
     strokes.forEach(Stroke::requireLine);
     return List.copyOf(strokes);
@@ -126,6 +122,7 @@ final class SvgFile {
       return;
     }
     placed.push(here);
+    names.enter(attribute("id"), attribute("data-piece"));
     if (element.equals("path")) {
       path(here);
     } else if (!GROUPS.contains(element) || (placed.size() > 1 && element.equals("svg"))) {
@@ -210,27 +207,20 @@ final class SvgFile {
   }
 
   private void path(SvgTransform here) {
-    String id = xml.getAttributeValue(null, "id");
-    Matcher names = ID.matcher(id == null ? "" : id.replace('_', ' '));
-    String edge = names.matches() && names.group(2) != null ? names.group(2) : "";
-    boolean named =
-        names.matches()
-            && Entry.isName(names.group(1))
-            && (names.group(2) == null || Entry.isName(edge));
-    if (!named) {
-      throw fault("a path does not say which edge it is")
-          .value(id == null ? "no id" : id)
-          .accepted("an id of piece and edge, such as front.neck, or of a piece drawn in one go");
-    }
-    String data = xml.getAttributeValue(null, "d");
     int line = xml.getLocation().getLineNumber();
-    Stroke stroke = new Stroke(name, names.group(1), edge, line);
-    strokes.add(
-        placed(
-            () -> {
-              SvgPath.walk(data == null ? "" : data, (x, y) -> mark(stroke, line, here, x, y));
-              return stroke;
-            }));
+    placed(() -> names.stroke(attribute("id"), name, line))
+        .ifPresent(stroke -> strokes.add(placed(() -> walked(stroke, line, here))));
+  }
+
+  private Stroke walked(Stroke stroke, int line, SvgTransform here) {
+    SvgPath.walk(attribute("d"), (x, y) -> mark(stroke, line, here, x, y));
+    return stroke;
+  }
+
+  /** An attribute of this element; empty if it is not there. */
+  private String attribute(String attribute) {
+    String value = xml.getAttributeValue(null, attribute);
+    return value == null ? "" : value;
   }
 
   /** Drawings count y downwards. */

@@ -24,7 +24,7 @@ class SvgFileTest {
   private List<Stroke> read(String drawing) throws IOException {
     Path file = folder.resolve("tracing.svg");
     Files.writeString(file, drawing);
-    return SvgFile.read(file);
+    return SvgFile.read(file, new DrawnEdges());
   }
 
   private Stroke path(String data) throws IOException {
@@ -171,7 +171,7 @@ class SvgFileTest {
       Path file = folder.resolve("tracing.svg");
       Files.write(file, bytes);
       try {
-        assertTrue(SvgFile.read(file).get(0).points() > 1);
+        assertTrue(SvgFile.read(file, new DrawnEdges()).get(0).points() > 1);
       } catch (DraftingException e) {
         assertTrue(e.where().startsWith("tracing.svg"), e::toString);
         refused++;
