@@ -7,8 +7,9 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * Marks types that may still change from one version to the next, with a line in the changelog:
- * what they do is tested like everything else, but their names and arguments are not settled.
+ * Marks types and methods that may still change from one version to the next, with a line in the
+ * changelog: what they do is tested like everything else, but their names and arguments are not
+ * settled.
  *
  * <p>Every public type is either {@link Stable} or {@link Experimental}.
  *
@@ -16,5 +17,5 @@ import java.lang.annotation.Target;
  */
 @Documented
 @Retention(RetentionPolicy.CLASS)
-@Target(ElementType.TYPE)
+@Target({ElementType.TYPE, ElementType.METHOD})
 public @interface Experimental {}

@@ -1,5 +1,6 @@
 package dev.drafting.export;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.export.csv.CutListFile;
@@ -162,6 +163,7 @@ public final class Export {
    * @return the export
    * @throws DraftingException if it is another draft
    */
+  @Experimental
   public Export store(StoredDraft stored) {
     if (!stored.draft().equals(draft)) {
       throw DraftingException.of("this would keep another draft")

@@ -1,5 +1,6 @@
 package dev.drafting.knit;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.alter.Alteration;
 import dev.drafting.core.alter.AlterationRecord;
@@ -87,6 +88,7 @@ public final class Draft implements Serializable {
    * @return the draft
    * @throws DraftingException if the altered pattern cannot be drawn or sewn together
    */
+  @Experimental
   public static Draft of(Brief brief) {
     return new Draft(Plan.of(brief.alterations().result()), brief);
   }
@@ -96,6 +98,7 @@ public final class Draft implements Serializable {
    *
    * @return what {@link #of(Brief)} makes this draft from
    */
+  @Experimental
   public Brief brief() {
     return brief;
   }
@@ -133,8 +136,7 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * The same draft of a garment whose fabric is known. Its copy in the body's fabric is then made
-   * wider or narrower, so that it fits alike on this wearer.
+   * The same draft of a garment whose fabric is known; its copy is then made to fit alike.
    *
    * @param copied the garment that fits
    * @return the draft
@@ -403,8 +405,7 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * A first estimate of what to buy. Cloth is reckoned with its shrinkage and 5 % for the ends, and
-   * rounded up to 10 cm.
+   * A first estimate of what to buy; cloth with its shrinkage and 5 % more, in steps of 10 cm.
    *
    * @return an unmodifiable list: fabrics, elastic, tape, thread by colour, needles
    * @throws DraftingException if a cloth has no fabric
@@ -414,26 +415,27 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * What is cut from one of the cloths, to be laid on it so that little is left over. How much to
-   * buy before the wash follows from the plan, {@code lay(...).plan(1, 100).toBuy(...)}.
+   * What is cut from one of the cloths, to be laid on it so that little is left over.
    *
    * @param cloth the part that the cloth plays in the pattern, such as "body"
    * @param goods the cloth as it is laid: how wide, folded how
    * @return the pieces and strips on the cloth
    * @throws DraftingException as {@link #strips} does
    */
+  @Experimental
   public Lay lay(String cloth, Cloth goods) {
     return DraftLay.of(goods, cloth, derived.plan().cutPlan().clothPieces(), strips());
   }
 
   /**
-   * What is cut from one of the cloths, on its fabric's width: both selvages folded to the middle
-   * if the pieces on the fold can lie beside each other, lengthwise if they are wider, else open.
+   * What is cut from one of the cloths on its fabric's width, folded to the middle if the pieces on
+   * the fold can lie beside each other, lengthwise if they are wider, else open.
    *
    * @param cloth the part that the cloth plays in the pattern
    * @return the pieces and strips on the cloth
    * @throws DraftingException as {@link #strips} does
    */
+  @Experimental
   public Lay lay(String cloth) {
     List<CutPiece> pieces = derived.plan().cutPlan().clothPieces();
     return lay(cloth, DraftLay.cloth(fabric(cloth), cloth, pieces));
@@ -460,9 +462,9 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * The usual cautions, and those for children when the wearer is a child.
+   * The usual cautions.
    *
-   * @return an unmodifiable list
+   * @return an unmodifiable list, with those for children when the wearer is a child
    */
   public List<Caution> cautions() {
     return derived.cautions();

@@ -139,8 +139,15 @@ final class CornerPlanner {
     return new CornerPlan(endA, beyondA, gap.across(), beforeB, startB);
   }
 
-  /** Both parallels run straight on from their cusps to where they meet, within the limit. */
+  /**
+   * The parallel that is not turned back runs on straight to the part of the other that runs
+   * forwards; or both run straight on from their cusps to where they meet, within the limit.
+   */
   private CornerPlan betweenCusps(CornerTreatment treatment) {
+    CornerPlan continued = CornerTrim.pastCusp(a, b, shape);
+    if (continued != null) {
+      return continued;
+    }
     if (a.isTurnedBack() || b.isTurnedBack()) {
       return throughCorner(a, b, joinEdge);
     }

@@ -36,6 +36,23 @@ final class CornerTrim {
   }
 
   /**
+   * Where one run ends turned back and the other does not: that is continued until it meets the
+   * part of the turned one that runs forwards.
+   *
+   * @return null if they do not meet
+   */
+  static @Nullable CornerPlan pastCusp(ParallelRun a, ParallelRun b, CornerShape shape) {
+    boolean turnedA = a.endsTurnedBack();
+    boolean turnedB = b.startsTurnedBack();
+    if (turnedA && !turnedB && shape.reachB() > CornerPlanner.TOUCHING) {
+      return continueB(a, b, shape, shape.reachB());
+    }
+    return turnedB && !turnedA && shape.reachA() > CornerPlanner.TOUCHING
+        ? continueA(a, b, shape, shape.reachA())
+        : null;
+  }
+
+  /**
    * A curve may bend away from where its neighbour's parallel ought to begin on it, or end: that is
    * continued until it meets the curve.
    */

@@ -79,8 +79,15 @@ public final class Piece implements Serializable {
     }
   }
 
+  /** The outline stays, and need not be looked at again. */
   private Piece with(UnaryOperator<PieceDetails> change) {
-    return of(name, edges, change.apply(details));
+    PieceDetails changed = change.apply(details);
+    try {
+      changed.check(edges);
+    } catch (DraftingException e) {
+      throw e.at(name);
+    }
+    return new Piece(name, edges, outline, changed);
   }
 
   PieceDetails details() {

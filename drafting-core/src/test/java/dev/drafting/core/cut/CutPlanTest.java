@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.drafting.core.SerialCopy;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.geometry.Arc;
+import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
@@ -52,6 +53,35 @@ class CutPlanTest {
 
   private static DerivedLine line(CutPiece cut, String label) {
     return cut.lines().stream().filter(l -> l.label().equals(label)).findFirst().orElseThrow();
+  }
+
+  /** The top bends so tightly before the fold that its parallel turns back there. */
+  @Test
+  void theCutLineStaysOnItsSideOfTheFold() {
+    Point corner = new Point(200, 300);
+    Point bend = new Point(21.6, 302.7);
+    Point centre = new Point(0, 300);
+    Curve top =
+        Curve.of(
+            new Cubic(corner, new Point(140, 300), new Point(81.6, 302.7), bend),
+            new Cubic(bend, new Point(14.4, 302.7), new Point(7.2, 300), centre));
+    Piece half =
+        Piece.of(
+            "half",
+            List.of(
+                Edge.of("hem", Curve.line(new Point(0, 0), new Point(200, 0))),
+                Edge.of("side", Curve.line(new Point(200, 0), corner)),
+                Edge.of("top", top).withFinish(SeamFinish.of(Length.mm(52))),
+                Edge.onFold(Curve.line(centre, new Point(0, 0)))));
+    CutPiece cut = cut(half);
+    assertEquals(0, cut.cutLine().bounds().minX(), 1e-9);
+    double upper =
+        cut.cutLine().segments().stream()
+            .filter(segment -> Math.abs(segment.start().x()) < 1e-9)
+            .mapToDouble(segment -> segment.start().y())
+            .max()
+            .orElseThrow();
+    assertEquals(52, top.nearest(new Point(0, upper)).distance().toMm(), 0.01);
   }
 
   @Test

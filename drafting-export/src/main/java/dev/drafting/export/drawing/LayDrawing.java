@@ -1,6 +1,6 @@
 package dev.drafting.export.drawing;
 
-import dev.drafting.core.Stable;
+import dev.drafting.core.Experimental;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
@@ -20,7 +20,7 @@ import java.util.List;
  *
  * @since 0.1
  */
-@Stable
+@Experimental
 public final class LayDrawing {
   private static final double LETTERS = 4;
   private static final double SMALL = 3;
