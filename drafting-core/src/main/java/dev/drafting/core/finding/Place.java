@@ -19,6 +19,8 @@ public final class Place implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final String kind;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<String> names;
 
   private Place(String kind, String... names) {

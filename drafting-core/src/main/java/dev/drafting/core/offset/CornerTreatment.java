@@ -49,6 +49,8 @@ public final class CornerTreatment implements Serializable {
   private final Kind kind;
   private final double limit;
   private final CornerSide side;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<Length> folds;
 
   private CornerTreatment(Kind kind, double limit, CornerSide side, List<Length> folds) {

@@ -38,7 +38,9 @@ public final class Offset implements Serializable {
   private static final Length USUAL_TOLERANCE = Length.mm(0.01);
   private static final Length FINEST_TOLERANCE = Length.mm(1e-6);
 
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<OffsetEdge> edges;
+
   private final TreeMap<Integer, CornerTreatment> corners;
   private final boolean closed;
   private final Length tolerance;

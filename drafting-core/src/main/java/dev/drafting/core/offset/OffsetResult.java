@@ -19,8 +19,14 @@ public final class OffsetResult implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final Curve outline;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<String> edges;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<OffsetPart> parts;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<Trimming> trimmings;
 
   OffsetResult(

@@ -33,6 +33,8 @@ public final class Drawing implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final String title;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<Group> groups;
 
   private Drawing(String title, List<Group> groups) {
