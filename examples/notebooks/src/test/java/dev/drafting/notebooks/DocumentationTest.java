@@ -1,6 +1,7 @@
 package dev.drafting.notebooks;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -52,6 +53,18 @@ class DocumentationTest {
   void readme() throws IOException {
     List<Example> examples = Example.ofMarkdown(Project.README);
     assertFalse(examples.isEmpty(), "README has no Java");
+    try {
+      examples.forEach(shell::run);
+    } finally {
+      shell.forget();
+    }
+  }
+
+  /** The lines of the guide know each other, as a reader types them. */
+  @Test
+  void guide() throws IOException {
+    List<Example> examples = Example.ofMarkdown(Project.GUIDE);
+    assertTrue(examples.size() > 10, "the guide has Java for every step");
     try {
       examples.forEach(shell::run);
     } finally {

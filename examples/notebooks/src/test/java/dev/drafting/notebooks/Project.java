@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 final class Project {
   static final Path README = Path.of("README.md");
   static final Path STARTUP = Path.of("examples/notebooks/drafting.jsh");
+  static final Path GUIDE = Path.of("examples/programs/guide/guide.md");
   private static final Path NOTEBOOKS = Path.of("examples/notebooks");
   static final List<String> LIBRARIES =
       List.of("drafting-core", "drafting-knit", "drafting-export");

@@ -103,7 +103,8 @@ public final class MakeSizes implements Callable<Integer> {
     return 0;
   }
 
-  private static SizeRun run(GarmentTemplate template) {
+  /** The dimensions as usual, and all girths wider by a step for each size more. */
+  static SizeRun run(GarmentTemplate template) {
     Dimensions smallest = Dimensions.of();
     for (Dimension dimension : template.dimensions()) {
       if (dimension.girth()) {
