@@ -5,6 +5,11 @@ import dev.drafting.core.Stable;
 /**
  * Is told how far long work has come.
  *
+ * <pre>{@code
+ * Progress quiet = Progress.none();
+ * Progress told = (what, done, of) -> System.err.println(what);
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

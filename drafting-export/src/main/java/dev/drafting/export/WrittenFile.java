@@ -7,6 +7,10 @@ import java.util.Objects;
 /**
  * A file that an export wrote.
  *
+ * <pre>{@code
+ * new WrittenFile(Path.of("vest", "vest.svg"), 20_480);  // => vest.svg, 20 kB
+ * }</pre>
+ *
  * @param path where it lies
  * @param bytes how large it is
  * @since 0.1

@@ -25,6 +25,12 @@ import org.jspecify.annotations.Nullable;
  * <p>A brief is taken as it is. Rules for openings and tapes for seams that an alteration has done
  * away with stay in it and have no effect.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * top.brief();  // => Sleeveless top: 0 alterations, 2 fabrics, 0 rules for strips, 0 sewn results
+ * Draft.of(top.brief()).equals(top);  // => true
+ * }</pre>
+ *
  * @since 0.1
  */
 @Experimental

@@ -15,6 +15,11 @@ import java.util.stream.Collectors;
 /**
  * Two drafts side by side: their measures and strips, and the findings that only one of them has.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * top.compare(top.withStripRule("neck", StripRule.ratio(0.8))).differences().size();  // => 2
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -34,8 +34,7 @@ import java.util.Optional;
  * A pattern made up in given fabrics for a wearer: the one place that gives its strips, findings,
  * cut list, goods to buy and order of work.
  *
- * <p>Every cloth of the pattern, usually "body" and for bands "rib", needs a fabric before what
- * depends on it is asked.
+ * <p>Every cloth of the pattern, usually "body" and "rib", needs a fabric before it is asked for.
  *
  * <pre>{@code
  * List<Edge> edges = List.of(
@@ -169,9 +168,9 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * The same draft without a result that was recorded.
+   * The same draft without a result, every time that it was recorded.
    *
-   * @param result what is to be forgotten, every time that it was recorded
+   * @param result what is to be forgotten
    * @return the draft
    */
   public Draft withoutSewnResult(SewnResult result) {
@@ -195,8 +194,8 @@ public final class Draft implements Serializable {
    * @throws DraftingException if an allowance or a tape is for a seam that is not there
    */
   public Draft withSewing(SewingChoices newMaking) {
-    AlterationRecord record = alterations();
-    AlterationRecord set = record.on(newMaking.machines().applyTo(record.base()));
+    Pattern base = alterations().base();
+    AlterationRecord set = alterations().on(newMaking.machines().applyTo(base));
     SewingPlan.requireSeams(set.result(), newMaking.taped());
     return of(brief.withSewing(newMaking).withAlterations(set));
   }
@@ -280,9 +279,9 @@ public final class Draft implements Serializable {
   }
 
   /**
-   * The change from the original's fabric to that of the body.
+   * The change from the original's fabric to the body's.
    *
-   * @return the change, or empty when one of the two is not known
+   * @return empty when one of the two is not known
    */
   public Optional<FabricChange> fabricChange() {
     return derived.fitting().change();
@@ -437,8 +436,7 @@ public final class Draft implements Serializable {
    */
   @Experimental
   public Lay lay(String cloth) {
-    List<CutPiece> pieces = derived.plan().cutPlan().clothPieces();
-    return lay(cloth, DraftLay.cloth(fabric(cloth), cloth, pieces));
+    return lay(cloth, DraftLay.cloth(fabric(cloth), cloth, derived.plan().cutPlan().clothPieces()));
   }
 
   /**

@@ -7,6 +7,11 @@ import java.util.Objects;
 /**
  * Something to buy.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * top.goods().get(0).what();  // => jersey
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

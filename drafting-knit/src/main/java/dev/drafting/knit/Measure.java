@@ -9,6 +9,10 @@ import java.util.Objects;
 /**
  * A measure of the finished garment, lying flat.
  *
+ * <pre>{@code
+ * new Measure("front, length at the centre", Length.cm(56));  // => front, length at the centre: 56 cm
+ * }</pre>
+ *
  * @param name what is measured, such as "chest, all round"
  * @param length how long it is
  * @since 0.1

@@ -19,6 +19,11 @@ import java.util.Objects;
  * What an alteration does to one edge. Changes under 0.05 mm, such as what the other side of a seam
  * gives way to stay equal, are not told.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * Alteration.takeIn("side", Length.mm(10)).changes(top).get(0);  // => front / hem: 240 mm, then 230 mm; moves by up to 10 mm
+ * }</pre>
+ *
  * @param edge the edge
  * @param before how long its finished edge was
  * @param after how long it is then

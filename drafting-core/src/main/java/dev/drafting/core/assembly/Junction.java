@@ -13,6 +13,11 @@ import java.util.Objects;
  *
  * <p>Drawn and mirrored copies of a piece share their junctions.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * Assembly.of(top).junctions().get(0);  // => end of shoulder, at [front / armhole, back / armhole]
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

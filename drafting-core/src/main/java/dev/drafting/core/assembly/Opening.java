@@ -18,6 +18,13 @@ import java.util.stream.Collectors;
  * <p>Its loop runs with the cloth on the left and the right side up, and begins at the start of its
  * first part.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * Opening neck = Assembly.of(top).opening("neck");
+ * neck.length().text(LengthUnit.CM);  // => 48.32 cm
+ * neck.turning();  // => 274.71°
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

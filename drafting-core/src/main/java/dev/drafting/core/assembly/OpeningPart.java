@@ -11,6 +11,11 @@ import java.util.Objects;
 /**
  * One edge of one copy of a piece, as a part of an opening.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * Assembly.of(top).opening("neck").parts().get(0);  // => front / neck, 144.9 mm from 0 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -10,6 +10,11 @@ import java.util.Objects;
 /**
  * A place on an opening where its edges meet: at a seam, or on the fold of a piece.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * Assembly.of(top).opening("neck").stations().get(0);  // => shoulder at 0 mm, 180°
+ * }</pre>
+ *
  * @param at the distance from the start of the loop
  * @param label what a maker calls the place: "shoulder", "centre front"
  * @param angle the angle of the garment there, all pieces together; 180 degrees where the edge runs

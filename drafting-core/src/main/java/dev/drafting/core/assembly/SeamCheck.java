@@ -9,6 +9,11 @@ import java.io.Serializable;
 /**
  * The two sides of a seam measured against each other on the finished edges.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * Assembly.of(top).seamChecks().get(0);  // => shoulder: 55 mm to 55 mm, off by 0 mm
+ * }</pre>
+ *
  * @param seam the seam
  * @param first the length of its first side
  * @param second the length of its second side

@@ -11,6 +11,12 @@ import java.util.Objects;
 /**
  * A notch where it is cut: a short slit from the cut line inwards.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * Piece marked = top.piece("front").withNotch(Notch.of("side", Length.mm(100), "waist"));
+ * CutPlan.of(top.withPiece(marked)).pieces().get(0).notches().get(0).label();  // => waist
+ * }</pre>
+ *
  * @param at the point on the cut line
  * @param inward the direction of the slit, of length one
  * @param depth how deep it is cut: 3 mm at most, half the allowance at most; zero where there is no

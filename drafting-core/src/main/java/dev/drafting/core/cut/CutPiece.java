@@ -21,6 +21,13 @@ import java.util.Objects;
  * A piece of paper to cut from: the cut line with all allowances, the lines on it, notches, marks
  * and what is printed.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * CutPiece front = CutPlan.of(top).pieces().get(0);
+ * front.name();  // => front
+ * front.labels();  // => [cut 1 on the fold from body cloth, cloth doubled, right side inside, allowances included: hem 20 mm; side, shoulder, neck 7 mm; armhole none]
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -12,6 +12,11 @@ import java.util.Objects;
 /**
  * A line that follows from an edge and its finish: where it is sewn, folded or topstitched.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * CutPlan.of(top).pieces().get(0).lines().get(0).label();  // => side: join line
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

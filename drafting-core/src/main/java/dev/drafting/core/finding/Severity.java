@@ -5,6 +5,10 @@ import dev.drafting.core.Stable;
 /**
  * How much a {@link Finding} matters.
  *
+ * <pre>{@code
+ * Finding.warning("neck-wide", Place.edge("front", "neck"), "The neck is wide.").severity();  // => WARNING
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

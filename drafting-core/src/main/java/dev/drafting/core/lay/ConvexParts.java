@@ -37,7 +37,33 @@ final class ConvexParts {
       }
     }
     merge(parts);
+    parts.forEach(ConvexParts::dropFlatCorners);
     return parts.stream().map(ConvexParts::flat).toList();
+  }
+
+  /**
+   * What follows sorts the sides of a part by their direction, which a corner that turns by no more
+   * than rounding, to either side, would spoil.
+   */
+  private static void dropFlatCorners(List<Coordinate> part) {
+    for (int i = 0; i < part.size() && part.size() > 3; ) {
+      int n = part.size();
+      Coordinate a = part.get((i + n - 1) % n);
+      Coordinate b = part.get(i);
+      Coordinate c = part.get((i + 1) % n);
+      if (!(turn(a, b, c) > FLAT)) {
+        part.remove(i);
+        i = Math.max(0, i - 1);
+      } else {
+        i++;
+      }
+    }
+  }
+
+  /** The sine of the turn at the second of three points, to the left positive. */
+  private static double turn(Coordinate a, Coordinate b, Coordinate c) {
+    double cross = (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
+    return cross / (Math.hypot(b.x - a.x, b.y - a.y) * Math.hypot(c.x - b.x, c.y - b.y));
   }
 
   private static List<Coordinate> open(Coordinate[] ring) {
@@ -63,9 +89,7 @@ final class ConvexParts {
       Coordinate a = part.get(i);
       Coordinate b = part.get((i + 1) % n);
       Coordinate c = part.get((i + 2) % n);
-      double cross = (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
-      double scale = Math.hypot(b.x - a.x, b.y - a.y) * Math.hypot(c.x - b.x, c.y - b.y);
-      if (cross < -FLAT * scale) {
+      if (turn(a, b, c) < -FLAT) {
         return false;
       }
     }

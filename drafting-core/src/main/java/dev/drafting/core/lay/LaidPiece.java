@@ -13,6 +13,11 @@ import java.util.Objects;
 /**
  * One piece in its place on the cloth.
  *
+ * <pre>{@code
+ * Curve square = Curve.polyline(new Point(0, 0), new Point(120, 0), new Point(120, 140), new Point(0, 140), new Point(0, 0));
+ * LaidPiece.of("pocket", square, square, 2).along();  // => 120 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Experimental

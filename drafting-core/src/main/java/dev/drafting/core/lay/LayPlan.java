@@ -12,6 +12,13 @@ import java.util.Objects;
 /**
  * Where every piece and strip lies on the cloth, none on another, and how much cloth that takes.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * LayPlan plan = Lay.on(Cloth.of(Length.cm(160)).foldedToTheMiddle()).with(CutPlan.of(top).pieces()).plan(1, 20);
+ * plan.pieces().size();  // => 2
+ * plan.fits();  // => true
+ * }</pre>
+ *
  * @since 0.1
  */
 @Experimental

@@ -8,6 +8,10 @@ import java.io.Serializable;
 /**
  * A rectangle of cloth that is left over.
  *
+ * <pre>{@code
+ * new Remnant(Length.ZERO, Length.cm(40), Length.cm(60), Length.cm(30));  // => 60 cm long, 30 cm wide, 0 cm from the cut end, 40 cm from the side
+ * }</pre>
+ *
  * @param fromEnd how far along the cloth it begins, from the cut end
  * @param fromSide how far across it begins, from the fold of folded cloth, else from the selvage
  * @param along how long it is

@@ -5,6 +5,10 @@ import dev.drafting.core.Stable;
 /**
  * A unit that lengths are given or printed in.
  *
+ * <pre>{@code
+ * Length.inches("1/2").text(LengthUnit.MM);  // => 12.7 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -5,6 +5,10 @@ import dev.drafting.core.Stable;
 /**
  * One of the two edges that meet at a corner, seen in the direction in which the outline runs.
  *
+ * <pre>{@code
+ * CornerTreatment.squareTo(CornerSide.AFTER);  // => square to the edge after
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

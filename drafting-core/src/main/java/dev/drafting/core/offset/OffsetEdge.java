@@ -10,6 +10,10 @@ import java.util.Objects;
 /**
  * An edge of an outline with the distance at which its parallel shall run.
  *
+ * <pre>{@code
+ * OffsetEdge.of("hem", Curve.line(new Point(0, 0), new Point(200, 0)), Length.mm(20));  // => hem at 20 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -9,6 +9,11 @@ import java.util.Objects;
 /**
  * A stretch of an offset outline that came from one edge or one corner.
  *
+ * <pre>{@code
+ * OffsetResult wider = Offset.of(List.of(OffsetEdge.of("hem", Curve.line(new Point(0, 0), new Point(200, 0)), Length.mm(20)), OffsetEdge.of("side", Curve.line(new Point(200, 0), new Point(0, 150)), Length.mm(7)), OffsetEdge.of("front", Curve.line(new Point(0, 150), new Point(0, 0)), Length.ZERO))).result();
+ * wider.parts("hem").get(0);  // => EDGE hem, 238.33 mm, from 0 mm to 200 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

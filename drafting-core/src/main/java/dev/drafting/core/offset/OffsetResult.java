@@ -12,6 +12,12 @@ import java.util.Objects;
  * One closed outline, counter-clockwise and without crossings, whose every part knows its source;
  * or one open line beside an open source.
  *
+ * <pre>{@code
+ * OffsetResult wider = Offset.of(List.of(OffsetEdge.of("hem", Curve.line(new Point(0, 0), new Point(200, 0)), Length.mm(20)), OffsetEdge.of("side", Curve.line(new Point(200, 0), new Point(0, 150)), Length.mm(7)), OffsetEdge.of("front", Curve.line(new Point(0, 150), new Point(0, 0)), Length.ZERO))).result();
+ * wider.length("hem").text(LengthUnit.MM);  // => 238.3 mm
+ * wider.trimmings();  // => []
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -5,6 +5,11 @@ import dev.drafting.core.Stable;
 /**
  * Where a part of an offset outline came from.
  *
+ * <pre>{@code
+ * OffsetResult wider = Offset.of(List.of(OffsetEdge.of("hem", Curve.line(new Point(0, 0), new Point(200, 0)), Length.mm(20)), OffsetEdge.of("side", Curve.line(new Point(200, 0), new Point(0, 150)), Length.mm(7)), OffsetEdge.of("front", Curve.line(new Point(0, 150), new Point(0, 0)), Length.ZERO))).result();
+ * wider.parts("hem").get(0).tag();  // => EDGE
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

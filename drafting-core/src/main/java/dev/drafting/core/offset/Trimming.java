@@ -10,6 +10,11 @@ import java.util.Objects;
  * A stretch of an edge that has no parallel in the result because there was no room for it. The
  * ordinary meeting of two neighbours at a corner is not reported.
  *
+ * <pre>{@code
+ * Trimming trimmed = Offset.of(List.of(OffsetEdge.of("top", Curve.line(new Point(50, 0), new Point(-50, 0)), Length.ZERO), OffsetEdge.of("side", Curve.line(new Point(-50, 0), new Point(-50, -80)), Length.ZERO), OffsetEdge.of("below", Curve.line(new Point(-50, -80), new Point(50, -80)), Length.ZERO), OffsetEdge.of("slit", Curve.polyline(new Point(50, -80), new Point(50, -42), new Point(20, -40), new Point(50, -38), new Point(50, 0)), Length.mm(10)))).result().trimmings().get(0);
+ * trimmed.edge();  // => slit
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -12,6 +12,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * Where two edges of a piece meet.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * top.piece("front").corners().get(0);  // => fold to hem, 90°
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -16,6 +16,11 @@ import java.util.Objects;
  * One named edge of a piece, drawn as it is seen on the finished garment, with the piece on its
  * left, and how it is finished.
  *
+ * <pre>{@code
+ * Edge hem = Edge.of("hem", Curve.line(new Point(0, 0), new Point(230, 0)));
+ * hem.withFinish(SeamFinish.of(Length.mm(7)));  // => hem, 230 mm, seam with 7 mm allowance
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -14,6 +14,10 @@ import org.jspecify.annotations.Nullable;
  * An edge with a facing, or with a strip that is turned to the inside: it is sewn and folded on the
  * finished edge, and cut an allowance beyond it.
  *
+ * <pre>{@code
+ * FacedEdge.of(Length.mm(10)).withTopstitch(Length.mm(5)).profile();  // => CUT +10 mm, JOIN 0 mm, FOLD 0 mm, TOPSTITCH -5 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -9,6 +9,12 @@ import java.util.Map;
  * one: give it an id of its own, hand out its settings by name, and let the profile follow from the
  * settings alone. Finishes are immutable values with equals and hashCode.
  *
+ * <pre>{@code
+ * Finish seam = SeamFinish.of(Length.mm(7));
+ * seam.settings();  // => {allowance=7 mm}
+ * seam.profile();  // => CUT +7 mm, JOIN 0 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

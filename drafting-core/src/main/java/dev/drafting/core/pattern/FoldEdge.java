@@ -7,6 +7,10 @@ import java.util.Map;
 /**
  * The edge of a half piece that lies on the fold of the cloth: folded, not cut, nothing added.
  *
+ * <pre>{@code
+ * FoldEdge.of();  // => on the fold of the cloth
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -5,6 +5,10 @@ import dev.drafting.core.Stable;
 /**
  * What a line that follows an edge is for.
  *
+ * <pre>{@code
+ * SeamFinish.of(Length.mm(7)).profile().lines().get(0).role();  // => CUT
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

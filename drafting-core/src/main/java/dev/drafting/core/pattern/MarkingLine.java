@@ -10,6 +10,10 @@ import java.util.Objects;
  * A line on a piece that is transferred to the cloth and not cut: a pocket's place, another size's
  * neckline.
  *
+ * <pre>{@code
+ * MarkingLine.of("waist", Curve.line(new Point(0, 250), new Point(230, 250)));  // => marking line waist, 230 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

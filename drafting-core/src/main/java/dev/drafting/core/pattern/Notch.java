@@ -9,6 +9,10 @@ import java.util.Objects;
 /**
  * A mark on an edge that is matched with another when sewing.
  *
+ * <pre>{@code
+ * Notch.of("side", Length.mm(200), "waist");  // => notch waist on side at 200 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

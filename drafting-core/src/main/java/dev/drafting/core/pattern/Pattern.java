@@ -16,6 +16,12 @@ import java.util.stream.Stream;
  *
  * <p>What is not said has the usual value: no version, and the tolerances of a traced garment.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * top;  // => Sleeveless top: pieces front, back; seams shoulder, side
+ * top.seamTolerance();  // => 3 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -8,6 +8,10 @@ import java.util.Objects;
 /**
  * One line that follows an edge at a distance.
  *
+ * <pre>{@code
+ * new ProfileLine(LineRole.CUT, Length.mm(7));  // => CUT +7 mm
+ * }</pre>
+ *
  * @param role what the line is for
  * @param distance how far it lies from the finished edge; outward, away from the piece, is positive
  * @since 0.1

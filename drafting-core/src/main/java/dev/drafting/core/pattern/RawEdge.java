@@ -7,6 +7,10 @@ import java.util.Map;
 /**
  * An edge that is cut where it is seen and left as it is.
  *
+ * <pre>{@code
+ * RawEdge.of().profile();  // => CUT 0 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -8,6 +8,10 @@ import java.util.Map;
 /**
  * An edge that is sewn to another: the join line lies on the finished edge, the cut line beyond it.
  *
+ * <pre>{@code
+ * SeamFinish.of(Length.mm(7)).profile();  // => CUT +7 mm, JOIN 0 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -10,6 +10,10 @@ import java.util.Objects;
  * and share one piece of paper. The paper is cut along the outer piece; what differs on the inner
  * one is a marking line to transfer.
  *
+ * <pre>{@code
+ * SharedPaper.of("front and back", "back", "front");  // => front and back: front marked on back
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -8,6 +8,10 @@ import java.util.List;
 /**
  * Something that can be chosen of a template.
  *
+ * <pre>{@code
+ * new Choice("neck", List.of("round", "v"));  // => Choice[name=neck, options=[round, v]]
+ * }</pre>
+ *
  * @param name what is chosen: "shape"
  * @param options what there is to choose from, the usual one first
  * @since 0.1

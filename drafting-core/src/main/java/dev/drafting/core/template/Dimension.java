@@ -10,6 +10,10 @@ import java.util.Objects;
 /**
  * One dimension that a template takes.
  *
+ * <pre>{@code
+ * Templates.installed().get("straight-skirt").dimensions().get(0);  // => hip: all round at the hip and the hem, 60 cm to 160 cm, else 96 cm
+ * }</pre>
+ *
  * @param name what it is called: "chest"
  * @param meaning how it is measured at the finished garment
  * @param least the smallest that can be drawn

@@ -13,6 +13,11 @@ import java.util.List;
  * <p>{@link #draw} is a pure function: the same dimensions give the same pattern. It is called with
  * dimensions that are within their bounds; {@link #pattern} sees to that.
  *
+ * <pre>{@code
+ * GarmentTemplate skirt = Templates.installed().get("straight-skirt");
+ * skirt.about();  // => a straight skirt to pull on, with elastic in a casing
+ * }</pre>
+ *
  * @since 0.1
  */
 @Experimental

@@ -21,6 +21,10 @@ import org.jspecify.annotations.Nullable;
  * are joined, wider pieces for more girth, larger ones for more of everything, the same pattern for
  * the same dimensions, and refusals that name what is out of bounds.
  *
+ * <pre>{@code
+ * TemplateContract.check(Templates.installed().get("straight-skirt"), 1, 5);  // => []
+ * }</pre>
+ *
  * @since 0.1
  */
 @Experimental

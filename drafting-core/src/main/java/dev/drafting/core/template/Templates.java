@@ -14,6 +14,10 @@ import java.util.ServiceLoader;
  * Templates by their ids. Two with one id are refused, whether they were given by hand or found on
  * the class path.
  *
+ * <pre>{@code
+ * Templates.installed().ids();  // => [sleeveless-top, t-shirt, straight-skirt, half-circle-skirt]
+ * }</pre>
+ *
  * @since 0.1
  */
 @Experimental

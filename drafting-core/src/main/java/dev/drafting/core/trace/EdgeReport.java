@@ -11,6 +11,12 @@ import java.util.Objects;
  * What became of one traced edge: what it was taken for, how the points scatter about it, and which
  * were refused.
  *
+ * <pre>{@code
+ * Tracing pocket = Tracing.of("pocket", Extent.HALF_ON_FOLD, List.of(TracedEdge.of("bottom", 0, 0, 20, 0.2, 40, -0.1, 60, 0), TracedEdge.of("side", 60, 0, 60.2, 30, 59.9, 60, 60, 80), TracedEdge.of("top", 60, 80, 40, 80.2, 20, 79.9, 0, 80)));
+ * EdgeReport side = Truing.of(pocket).result().report().edge("side");
+ * side.points();  // => 4
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

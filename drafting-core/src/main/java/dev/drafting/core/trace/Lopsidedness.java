@@ -11,6 +11,11 @@ import java.util.Objects;
  * How far the left side of one edge of a whole tracing lies from its right side when the piece is
  * folded along its best fold line, measured between the fitted edges and square to them.
  *
+ * <pre>{@code
+ * Tracing apron = Tracing.of("apron", Extent.WHOLE, List.of(TracedEdge.of("hem", -60, 0, -30, 0, 0, 0, 30, 0, 62, 0), TracedEdge.of("side", 62, 0, 61, 40, 62, 80), TracedEdge.of("side", -60, 80, -61, 40, -60, 0), TracedEdge.of("top", 62, 80, 30, 80, 0, 80, -30, 80, -60, 80)));
+ * Truing.of(apron).result().report().lopsidedness().get(0).edge();  // => hem
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

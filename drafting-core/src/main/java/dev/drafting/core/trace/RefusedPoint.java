@@ -10,6 +10,11 @@ import java.util.Objects;
 /**
  * A traced point that was taken for a slip of the pencil and left out.
  *
+ * <pre>{@code
+ * RefusedPoint slip = Truing.of(Tracing.of("pocket", Extent.HALF_ON_FOLD, List.of(TracedEdge.of("bottom", 0, 0, 30, 0, 60, 0), TracedEdge.of("side", 60, 0, 60, 10, 60, 20, 60, 30, 72, 40, 60, 50, 60, 60, 60, 70, 60, 80), TracedEdge.of("top", 60, 80, 30, 80, 0, 80)))).result().report().edge("side").refused().get(0);
+ * slip.distance().text(LengthUnit.MM);  // => 12 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

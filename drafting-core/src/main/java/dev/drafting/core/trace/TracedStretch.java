@@ -11,6 +11,11 @@ import java.util.Objects;
 /**
  * What was traced between two corners: an edge that has no name yet.
  *
+ * <pre>{@code
+ * TracedStretch bottom = UnnamedTracing.of("pocket", Extent.HALF_ON_FOLD, Polyline.of(0, 0, 20, 0, 40, 0, 60, 0, 60, 20, 60, 40, 60, 60, 60, 80, 40, 80, 20, 80, 0, 80)).stretches().get(0);
+ * bottom.to();  // => (60, 0)
+ * }</pre>
+ *
  * @since 0.1
  */
 @Experimental

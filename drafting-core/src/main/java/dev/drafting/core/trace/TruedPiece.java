@@ -8,6 +8,12 @@ import java.util.Objects;
 /**
  * A trued tracing: the piece, half on the fold or as it lies, and the report of how it came about.
  *
+ * <pre>{@code
+ * Tracing pocket = Tracing.of("pocket", Extent.HALF_ON_FOLD, List.of(TracedEdge.of("bottom", 0, 0, 20, 0.2, 40, -0.1, 60, 0), TracedEdge.of("side", 60, 0, 60.2, 30, 59.9, 60, 60, 80), TracedEdge.of("top", 60, 80, 40, 80.2, 20, 79.9, 0, 80)));
+ * TruedPiece trued = Truing.of(pocket).result();
+ * trued.piece().edge("side").length().text(LengthUnit.MM);  // => 80 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -32,6 +32,26 @@ class ClashTest {
     assertEquals(2, parts.size());
   }
 
+  /**
+   * A corner on the lower side is off it by rounding, to either side: the sides must still be found
+   * in the order of their directions.
+   */
+  @Test
+  void aCornerThatHardlyTurnsDoesNotHideAnOverlap() {
+    double[] plain = {0, 0, 200, 0, 200, 100, 0, 100};
+    for (double off : new double[] {1e-14, -1e-14, 0}) {
+      double[] split = {0, 0, 100, off, 200, 0, 200, 100, 0, 100};
+      TurnedShape one = TurnedShape.of(split);
+      for (double[] other : List.of(plain, split)) {
+        TurnedShape two = TurnedShape.of(other);
+        double there = new Clash(one, two, 0).depth(120, 50, Double.POSITIVE_INFINITY);
+        double back = new Clash(two, one, 0).depth(-120, -50, Double.POSITIVE_INFINITY);
+        assertEquals(50, there, 1e-9, "off " + off);
+        assertEquals(50, back, 1e-9, "off " + off);
+      }
+    }
+  }
+
   private static double[] star(Random random, int corners) {
     double[] xy = new double[2 * corners];
     for (int i = 0; i < corners; i++) {

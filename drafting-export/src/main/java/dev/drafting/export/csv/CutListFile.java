@@ -10,6 +10,11 @@ import java.util.List;
  * The cut list, pieces and strips, as CSV: RFC 4180, UTF-8, one row an item, lengths in mm with a
  * decimal point.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * CutListFile.of(top.cutList());  // => cut list of 6 items
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

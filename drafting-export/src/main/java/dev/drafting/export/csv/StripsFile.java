@@ -11,6 +11,11 @@ import java.util.List;
  * mm with a decimal point. {@code loop_mm} is the strip once it is joined to a round, {@code
  * join_line_mm} the line it is sewn to, {@code stretch_percent} what it is stretched by for that.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * StripsFile.of(top.strips());  // => strips: 3
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

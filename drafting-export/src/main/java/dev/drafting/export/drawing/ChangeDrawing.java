@@ -17,6 +17,11 @@ import java.util.List;
  * Before and after: each piece that was altered, the finished edges as they were under those as
  * they are, and what changed in words under it.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * ChangeDrawing.of(AlterationRecord.of(top).with(Alteration.takeIn("side", Length.mm(10)))).groups().size();  // => 2
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -13,6 +13,11 @@ import java.util.List;
 /**
  * All paper pieces of a draft on one plane, side by side at true size.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * DraftDrawing.of(top).groups().size();  // => 2
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -8,6 +8,11 @@ import java.io.Serializable;
 /**
  * One thing on a drawing: a line or a text.
  *
+ * <pre>{@code
+ * Element hem = new Stroke(StrokeStyle.CUT_LINE, "hem", Curve.line(new Point(0, 0), new Point(230, 0)));
+ * hem.bounds();  // => Box((0, 0) to (230, 0))
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

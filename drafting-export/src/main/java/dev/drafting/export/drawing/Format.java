@@ -8,6 +8,11 @@ import java.io.OutputStream;
  * A way of writing drawings: the same display list, another kind of file. Values of a format are
  * immutable; the same drawing gives the same bytes, whatever the clock, place or language.
  *
+ * <pre>{@code
+ * Format svg = SvgFormat.of();
+ * svg.fileEnding();  // => .svg
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -10,6 +10,10 @@ import java.util.List;
 /**
  * The lines and texts of one piece.
  *
+ * <pre>{@code
+ * new Group("front", List.of(new Stroke(StrokeStyle.CUT_LINE, "hem", Curve.line(new Point(0, 0), new Point(230, 0)))));  // => front (1 lines, 0 texts)
+ * }</pre>
+ *
  * @param name the name of the piece
  * @param elements at least one, from the lowest to the topmost
  * @since 0.1

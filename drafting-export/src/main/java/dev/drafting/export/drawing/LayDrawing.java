@@ -18,6 +18,11 @@ import java.util.List;
  * with its folds and selvages named, every piece with its name, and a mark every ten centimetres
  * along the edges.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * LayDrawing.of("body", top.lay("body").plan(1, 5)).title();  // => body, lay plan
+ * }</pre>
+ *
  * @since 0.1
  */
 @Experimental

@@ -11,6 +11,11 @@ import java.util.List;
 /**
  * What the lines of a drawing mean: a sample of each kind that is used, and its meaning in words.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * Legend.of(DraftDrawing.of(top)).name();  // => legend
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -16,6 +16,11 @@ import java.util.Map;
  * The sizes of a garment in each other: the finished edges of every piece in all sizes, laid on one
  * origin, each size named at its outermost corner.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * NestedDrawing.of("top", Map.of("M", top)).title();  // => top
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -26,6 +26,11 @@ import java.util.stream.Stream;
  * grain with the greatest stretch across it, and everything the maker must know, in words, where
  * nothing else is drawn.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * PieceDrawing.of(top.cutPieces().get(0)).withGarment("Top").group().name();  // => front
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

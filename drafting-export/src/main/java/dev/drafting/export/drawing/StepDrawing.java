@@ -18,6 +18,11 @@ import java.util.List;
  * A small picture of one step of making up: the pieces it needs, opened out, with the edges at
  * which the work is done drawn heavily; or a scene, where no piece is worked on.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * StepDrawing.of(top, top.orderOfWork().get(0)).title();  // => Prewash
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

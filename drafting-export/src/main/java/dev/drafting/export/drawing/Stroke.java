@@ -9,6 +9,10 @@ import java.util.Objects;
 /**
  * A drawn line.
  *
+ * <pre>{@code
+ * new Stroke(StrokeStyle.CUT_LINE, "hem", Curve.line(new Point(0, 0), new Point(230, 0)));  // => cut line hem
+ * }</pre>
+ *
  * @param style what the line means
  * @param name what it belongs to, for instance the edge "neck"; may be empty
  * @param curve where it runs, in mm

@@ -23,6 +23,11 @@ import java.util.List;
  * What was traced under what it was trued to: the strokes of the pencil, the finished edges over
  * them, the points that were refused, and how sure each edge is, in words.
  *
+ * <pre>{@code
+ * Tracing pocket = Tracing.of("pocket", Extent.HALF_ON_FOLD, List.of(TracedEdge.of("bottom", 0, 0, 20, 0.2, 40, -0.1, 60, 0), TracedEdge.of("side", 60, 0, 60.2, 30, 59.9, 60, 60, 80), TracedEdge.of("top", 60, 80, 40, 80.2, 20, 79.9, 0, 80)));
+ * TracingDrawing.of("pocket", List.of(pocket), List.of(Truing.of(pocket).result())).title();  // => pocket, traced and trued
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -13,6 +13,11 @@ import java.util.Objects;
  * sew. (Layers and texts are from memory of that standard, which was withdrawn in 2019; nothing is
  * claimed of conformity.) What lies on the fold of the cloth is a half with its fold.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * PieceFile.of(top);  // => pieces of Sleeveless top
+ * }</pre>
+ *
  * @since 0.1
  */
 @Experimental

@@ -13,6 +13,10 @@ import java.nio.charset.StandardCharsets;
  * shows the same. The drawing begins 5 mm from the plotter's origin. Texts are in plain ASCII
  * letters.
  *
+ * <pre>{@code
+ * HpglFormat.of().fileEnding();  // => .plt
+ * }</pre>
+ *
  * @since 0.1
  */
 @Experimental

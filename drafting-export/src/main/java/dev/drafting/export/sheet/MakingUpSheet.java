@@ -15,6 +15,11 @@ import javax.xml.stream.XMLStreamException;
  * The making-up sheet of a draft: findings first, then finished measures, goods to buy, pieces and
  * cut list, strips, order of work and cautions. Lengths are in centimetres with inches beside them.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * MakingUpSheet.of(top);  // => making-up sheet of Sleeveless top
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -17,6 +17,11 @@ import java.util.Objects;
  * A garment as it was read from its folder: the trued pieces, the pattern made of them and a draft
  * for each make. Immutable; may be shared between threads.
  *
+ * <pre>{@code
+ * Garment vest = GarmentFolder.read(Path.of("examples/programs/garments/vest"));
+ * vest.makes().keySet();  // => [A cotton jersey, B interlock, C pique]
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -8,6 +8,8 @@
  * <p>Values are immutable and may be shared by threads. Nulls are refused.
  */
 @NullMarked
+@CheckReturnValue
 package dev.drafting.export.store;
 
+import dev.drafting.core.CheckReturnValue;
 import org.jspecify.annotations.NullMarked;

@@ -15,6 +15,10 @@ import javax.xml.stream.XMLStreamWriter;
  * Drawings as SVG files at true size: width and height in mm, one unit of the drawing is 1 mm. The
  * drawing begins 5 mm inside the edges.
  *
+ * <pre>{@code
+ * SvgFormat.of().fileEnding();  // => .svg
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

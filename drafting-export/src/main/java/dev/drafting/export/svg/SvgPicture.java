@@ -27,6 +27,11 @@ import javax.xml.stream.XMLStreamWriter;
  * ("front", "front.join-line", "front.join-line.neck") and the names as they were given in {@code
  * data-piece} and {@code data-edge}.
  *
+ * <pre>{@code
+ * Group hem = new Group("hem", List.of(new Stroke(StrokeStyle.CUT_LINE, "hem", Curve.line(new Point(0, 0), new Point(230, 0)))));
+ * SvgPicture picture = SvgPicture.of(Drawing.of("hem", hem)).withNames();
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -8,6 +8,11 @@ import dev.drafting.core.pattern.Finish;
  * An edge finished with a strip of its own: a band, a binding, a cuff, or a strip turned to the
  * inside. The finished edge stays where it is, however wide the strip.
  *
+ * <pre>{@code
+ * BandFinish band = WrappedBinding.of(Length.mm(10));
+ * band.cutWidth();  // => 42.5 mm
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

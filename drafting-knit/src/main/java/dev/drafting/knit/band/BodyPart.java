@@ -5,6 +5,10 @@ import dev.drafting.core.Stable;
 /**
  * What an opening has to go over when the garment is put on.
  *
+ * <pre>{@code
+ * BodyPart.HEAD.plainName();  // => head
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

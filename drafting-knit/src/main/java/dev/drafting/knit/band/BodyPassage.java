@@ -23,6 +23,12 @@ import org.jspecify.annotations.Nullable;
  * that is known. That must reach the girth and a little clearance. The usable share of the stretch
  * is {@link Fabric#usableStretch()}.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * BodyPassage neck = top.withWearer(Wearer.of().withHead(Length.cm(58))).headOpening().get();
+ * neck.passes();  // => true
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -15,6 +15,11 @@ import java.util.Locale;
  * What will go wrong with elastic in a casing. A door for the draft; makers read its findings
  * there.
  *
+ * <pre>{@code
+ * Pattern skirt = Templates.installed().get("straight-skirt").pattern();
+ * CasingCheck.findings(Assembly.of(skirt).openings().get(0), Casing.of(Length.mm(30), Length.mm(10)).withGirth(Length.cm(72)));  // => []
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -18,6 +18,10 @@ import dev.drafting.core.Stable;
  *       leaflet "Using ribbing for a cuff or neckline opening" of a home-sewing trade association.
  * </ul>
  *
+ * <pre>{@code
+ * FoldedBand.of(Length.mm(20), Length.mm(7)).withIntent(Intent.HUGS).intent().plainName();  // => hugs
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -9,6 +9,10 @@ import java.util.Objects;
 /**
  * The loops, from the shortest to the longest, that do what a strip is meant to do.
  *
+ * <pre>{@code
+ * new LoopRange(Length.mm(480), Length.mm(520)).margin(Length.mm(490));  // => 10 mm
+ * }</pre>
+ *
  * @param shortest from seam to seam, without allowances
  * @param longest from seam to seam, without allowances
  * @since 0.1

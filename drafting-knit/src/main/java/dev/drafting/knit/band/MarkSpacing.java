@@ -5,6 +5,10 @@ import dev.drafting.core.Stable;
 /**
  * How a strip is stretched on its way round, and with it where its marks lie.
  *
+ * <pre>{@code
+ * StripRule.recommended().withMarks(MarkSpacing.MORE_ON_CURVES);  // => as recommended, 10 mm at each end for the join, stretched more on curves
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

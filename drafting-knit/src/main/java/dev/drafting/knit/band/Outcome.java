@@ -5,6 +5,10 @@ import dev.drafting.core.Stable;
 /**
  * What a strip does on its edge.
  *
+ * <pre>{@code
+ * Outcome.LIES_FLAT.plainName();  // => lies flat
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -18,6 +18,11 @@ import java.util.Objects;
  * <p>It is measured along its own seam, the join line of the whole opening, never along a cut edge,
  * so no seam allowance is ever counted. Its length runs along the fabric's greatest stretch.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * top.strips().get(0).name();  // => armhole (right) binding
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -7,6 +7,10 @@ import dev.drafting.knit.fabric.Shrinkage;
 /**
  * Which way a strip is cut: its length always runs along the greatest stretch of its cloth.
  *
+ * <pre>{@code
+ * StripGrain.of(Fabric.of("jersey", Structure.JERSEY, 0.4).withStretchAlong(0.6));  // => ALONG
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -9,6 +9,11 @@ import java.util.Objects;
 /**
  * A mark on a strip, to be laid on the same place of its opening.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * top.strips().get(0).marks().get(0).label();  // => join: side
+ * }</pre>
+ *
  * @param along how far from the strip's join, along the relaxed loop as it is cut; add the
  *     allowance at the join on a strip that is still flat
  * @param onEdge how far from the place of the join, along the seam line of the cut pieces, which

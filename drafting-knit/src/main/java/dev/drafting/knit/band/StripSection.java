@@ -9,6 +9,11 @@ import java.util.Objects;
 /**
  * A part of a strip between two marks, and the part of the seam that it is sewn to.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * top.strips().get(0).sections().size();  // => 4
+ * }</pre>
+ *
  * @param from the mark at its start
  * @param to the mark at its end
  * @param onEdge how long the seam is there

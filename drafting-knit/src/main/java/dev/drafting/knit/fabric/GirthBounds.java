@@ -9,6 +9,10 @@ import java.util.Objects;
 /**
  * From where to where a girth may lie.
  *
+ * <pre>{@code
+ * new GirthBounds(Length.cm(80), Length.cm(96));  // => 80 cm to 96 cm
+ * }</pre>
+ *
  * @param least the lower end
  * @param most the upper end
  * @since 0.1

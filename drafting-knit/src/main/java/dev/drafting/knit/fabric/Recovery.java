@@ -7,6 +7,10 @@ import dev.drafting.core.Stable;
  * from 90 % fair, less is poor and no cloth for a garment smaller than its wearer (common practice,
  * no source).
  *
+ * <pre>{@code
+ * Fabric.of("jersey", Structure.JERSEY, 0.4).withRecovery(0.96).recoveryVerdict();  // => GOOD
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

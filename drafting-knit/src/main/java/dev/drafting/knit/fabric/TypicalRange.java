@@ -6,6 +6,10 @@ import java.io.Serializable;
 /**
  * From where to where a figure usually lies (common practice, no source).
  *
+ * <pre>{@code
+ * Structure.RIB.typicalStretch();  // => 40 % to 150 %
+ * }</pre>
+ *
  * @param least the lower end, included
  * @param most the upper end, included
  * @param words both ends with their unit

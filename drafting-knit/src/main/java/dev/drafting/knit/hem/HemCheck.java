@@ -18,6 +18,11 @@ import java.util.Optional;
 /**
  * Whether the edge of an opening can be turned up as deep as its hem says.
  *
+ * <pre>{@code
+ * Pattern top = Templates.installed().get("sleeveless-top").pattern();
+ * HemCheck.findings(Assembly.of(top).opening("hem"), TurnedHem.once(Length.mm(20)));  // => []
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

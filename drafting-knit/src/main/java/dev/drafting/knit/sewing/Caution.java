@@ -7,6 +7,11 @@ import java.util.Objects;
 /**
  * Something that can hurt the maker or the wearer.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * top.cautions().get(0).topic();  // => Blades
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -16,6 +16,11 @@ import java.util.Map;
  * open at the sides; the rest is basted and tried on before any band or hem; the other openings are
  * finished in the round, bands before hems (common practice, no source).
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * OrderOfWork.of(top.sewing(), top.fabrics().values(), Construction.FLAT).get(0).title();  // => Prewash
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

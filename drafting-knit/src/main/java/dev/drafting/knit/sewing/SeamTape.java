@@ -10,6 +10,11 @@ import java.util.Objects;
  * A tape or clear elastic that is sewn into a seam so that it keeps its length (extension leaflets,
  * from memory; common practice).
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * top.withSewing(SewingChoices.of().withTape("shoulder")).sewing().tapes().get(0).seam();  // => shoulder
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -29,6 +29,11 @@ import java.util.function.Function;
  * <p>A shoulder seam, one that runs across from the opening for the head, gets a tape by itself;
  * the maker may name more.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * top.sewing().lines().get(0).stitch().type();  // => four-thread overlock (514)
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -10,6 +10,11 @@ import java.util.Objects;
  * A line that is sewn: a seam, a strip's seam, a row of topstitching or a hem, with its stitch, the
  * class of the seam, and the thread it takes.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * top.sewing().lines().get(0).givesEnough();  // => true
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

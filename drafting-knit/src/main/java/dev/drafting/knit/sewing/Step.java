@@ -9,6 +9,11 @@ import java.util.Objects;
 /**
  * One step of making up.
  *
+ * <pre>{@code
+ * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+ * top.orderOfWork().get(0).title();  // => Prewash
+ * }</pre>
+ *
  * @since 0.1
  */
 @Stable

@@ -1,12 +1,15 @@
 package dev.drafting.notebooks;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -22,6 +25,11 @@ import org.junit.jupiter.api.TestFactory;
  * whose imports must compile.
  */
 class DocumentationTest {
+  private static final Pattern PUBLIC =
+      Pattern.compile(
+          "^public (?:final |sealed |abstract )*(?:class|interface|enum|record) ",
+          Pattern.MULTILINE);
+
   private static Shell shell;
 
   @BeforeAll
@@ -47,6 +55,19 @@ class DocumentationTest {
   @TestFactory
   Stream<DynamicTest> javadocOfExport() throws IOException {
     return testsOf("drafting-export");
+  }
+
+  @Test
+  void everyPublicTypeHasAnExample() throws IOException {
+    List<String> without = new ArrayList<>();
+    for (String module : Project.LIBRARIES) {
+      for (Path file : Project.sources(module)) {
+        if (PUBLIC.matcher(Files.readString(file)).find() && Example.ofJavadoc(file).isEmpty()) {
+          without.add(String.valueOf(file.getFileName()));
+        }
+      }
+    }
+    assertEquals(List.of(), without);
   }
 
   @Test
