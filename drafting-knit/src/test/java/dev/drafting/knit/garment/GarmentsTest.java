@@ -3,9 +3,11 @@ package dev.drafting.knit.garment;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.template.Dimensions;
 import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.core.template.SizeRun;
@@ -49,7 +51,13 @@ class GarmentsTest {
   @Test
   void areInstalled() {
     assertEquals(
-        List.of("sleeveless-top", "t-shirt", "straight-skirt", "half-circle-skirt"),
+        List.of(
+            "sleeveless-top",
+            "t-shirt",
+            "straight-skirt",
+            "half-circle-skirt",
+            "leggings",
+            "beanie"),
         Templates.installed().ids());
   }
 
@@ -105,6 +113,51 @@ class GarmentsTest {
     Pattern top = new SleevelessTop().pattern(Dimensions.of().with("chest", Length.cm(100)));
     Draft draft = Draft.of(top);
     assertEquals("chest, all round: 100 cm", draft.measures().get(0).toString());
+  }
+
+  /**
+   * The crown is half an ellipse: where it is half a circle, its length is pi times the radius and
+   * the two sides up to it.
+   */
+  @Test
+  void theCrownOfABeanieIsHalfAnEllipse() {
+    Pattern beanie =
+        new Beanie()
+            .pattern(
+                Dimensions.of()
+                    .with("round", Length.cm(52))
+                    .with("height", Length.mm(120))
+                    .with("crown", Length.mm(130)));
+    assertEquals(2 * 120 + Math.PI * 130, length(beanie, "half / crown"), 0.05);
+  }
+
+  /** A disk, sewn: one opening, all round the brim, which turns by nothing. */
+  @Test
+  void aBeanieHasOneOpening() {
+    Assembly sewn = Assembly.of(new Beanie().pattern());
+    assertEquals(1, sewn.openings().size());
+    assertEquals(520, sewn.openings().get(0).length().toMm(), 1e-9);
+    assertEquals(1, sewn.eulerCharacteristic());
+  }
+
+  /** Both sides of the inside leg are sewn without ease, and the fork is the difference to half. */
+  @Test
+  void theLegsAreBalanced() {
+    Pattern leggings =
+        new Leggings()
+            .pattern(Dimensions.of().with("hip", Length.cm(90)).with("fork", Length.mm(110)));
+    assertEquals(
+        length(leggings, "leg / front inside leg"),
+        length(leggings, "leg / back inside leg"),
+        1e-6);
+    Piece leg = leggings.piece("leg");
+    double thigh =
+        leg.edge("front inside leg").curve().end().x()
+            - leg.edge("back inside leg").curve().start().x();
+    assertEquals(900 / 2.0 + 110, thigh, 1e-9);
+    Assembly sewn = Assembly.of(leggings);
+    assertEquals(3, sewn.openings().size());
+    assertEquals(-1, sewn.eulerCharacteristic());
   }
 
   /** In every size the seams stay equal and the garment grows as the steps say. */
