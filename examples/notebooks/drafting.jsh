@@ -1,6 +1,7 @@
 // For JShell: every type of the library by its simple name.
 //   jshell --class-path examples/programs/target/programs-0.1.0-SNAPSHOT.jar --startup examples/notebooks/drafting.jsh
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -132,6 +133,7 @@ import dev.drafting.export.sheet.MakingUpSheet;
 import dev.drafting.export.source.CutOutlines;
 import dev.drafting.export.source.Garment;
 import dev.drafting.export.source.GarmentFolder;
+import dev.drafting.export.source.SizeTable;
 import dev.drafting.export.store.StoredDraft;
 import dev.drafting.export.store.StoredTypes;
 import dev.drafting.export.svg.SvgFormat;

@@ -4,6 +4,10 @@ import dev.drafting.core.alter.Alteration;
 import dev.drafting.core.alter.EdgePlace;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.template.Dimensions;
+import dev.drafting.core.template.GarmentTemplate;
+import dev.drafting.core.template.SizeRun;
+import dev.drafting.core.template.Templates;
 import dev.drafting.export.source.Garment;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.fabric.Fabric;
@@ -17,6 +21,8 @@ import org.openjdk.jmh.annotations.State;
 @State(Scope.Benchmark)
 public class DraftBenchmark {
   private final Garment garment = Vest.read();
+  private final GarmentTemplate template = Templates.installed().get("t-shirt");
+  private final SizeRun twelve = twelve();
 
   /** Reads, trues and drafts. */
   @Benchmark
@@ -50,6 +56,20 @@ public class DraftBenchmark {
             EdgePlace.at("fold"),
             EdgePlace.from("shoulder", Length.cm(6)))
         .applyTo(garment.pattern());
+  }
+
+  /** Draws the largest of the built-in garments in twelve sizes. */
+  @Benchmark
+  public Map<String, Pattern> sizes() {
+    return twelve.patterns(template);
+  }
+
+  private static SizeRun twelve() {
+    SizeRun run = SizeRun.of("1", Dimensions.of().with("chest", Length.cm(80)));
+    for (int size = 2; size <= 12; size++) {
+      run = run.then(String.valueOf(size), Map.of("chest", Length.cm(4)));
+    }
+    return run;
   }
 
   private static List<Object> derived(Draft draft) {

@@ -7,6 +7,7 @@ import java.util.Map;
 /** How long the whole draft of a traced garment takes. */
 final class DraftTable implements Table {
   private static final double BUDGET_MS = 2;
+  private static final double SIZES_MS = 20;
 
   @Override
   public String name() {
@@ -31,7 +32,9 @@ final class DraftTable implements Table {
             BUDGET_MS),
         Row.plain(name(), vest + "drafted", milliseconds(times, "drafted"), "ms"),
         Row.atMost(name(), "vest taken in", milliseconds(times, "altered"), "ms", BUDGET_MS),
-        Row.atMost(name(), "vest snipped", milliseconds(times, "snipped"), "ms", BUDGET_MS));
+        Row.atMost(name(), "vest snipped", milliseconds(times, "snipped"), "ms", BUDGET_MS),
+        Row.atMost(
+            name(), "T-shirt in twelve sizes", milliseconds(times, "sizes"), "ms", SIZES_MS));
   }
 
   private static double milliseconds(Map<String, Double> times, String method) {
