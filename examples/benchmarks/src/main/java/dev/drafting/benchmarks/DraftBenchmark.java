@@ -65,7 +65,7 @@ public class DraftBenchmark {
   }
 
   private static SizeRun twelve() {
-    SizeRun run = SizeRun.of("1", Dimensions.of().with("chest", Length.cm(80)));
+    SizeRun run = SizeRun.of("1", Dimensions.of().with("chest", Length.cm(92)));
     for (int size = 2; size <= 12; size++) {
       run = run.then(String.valueOf(size), Map.of("chest", Length.cm(4)));
     }
