@@ -215,9 +215,9 @@ import dev.drafting.knit.wording.Wording;
 /** Draws a draft, or a drawing, into a file and says where it is; opens it where there is a screen. */
 Path show(Object shown) throws Exception {
   Drawing drawing = DraftDrawing.withLegend(shown instanceof Draft draft ? DraftDrawing.of(draft) : (Drawing) shown);
-  Path folder = java.nio.file.Files.createDirectories(Path.of(System.getProperty("java.io.tmpdir"), "drafting"));
+  Path folder = Files.createDirectories(Path.of(System.getProperty("java.io.tmpdir"), "drafting"));
   Path file = folder.resolve(PlainName.of(drawing.title()) + ".svg");
-  try (java.io.OutputStream bytes = java.nio.file.Files.newOutputStream(file)) {
+  try (java.io.OutputStream bytes = Files.newOutputStream(file)) {
     SvgFormat.of().write(drawing, bytes);
   }
   if (java.awt.Desktop.isDesktopSupported()) {

@@ -194,10 +194,10 @@ public final class Draft implements Serializable {
    * @throws DraftingException if an allowance or a tape is for a seam that is not there
    */
   public Draft withSewing(SewingChoices newMaking) {
-    Pattern base = alterations().base();
-    AlterationRecord set = alterations().on(newMaking.machines().applyTo(base));
-    SewingPlan.requireSeams(set.result(), newMaking.taped());
-    return of(brief.withSewing(newMaking).withAlterations(set));
+    AlterationRecord set = alterations().on(newMaking.machines().applyTo(alterations().base()));
+    Draft draft = of(brief.withSewing(newMaking).withAlterations(set));
+    SewingPlan.requireSeams(draft.pattern(), newMaking.taped());
+    return draft;
   }
 
   /**

@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
@@ -34,8 +33,6 @@ import org.apache.commons.csv.CSVRecord;
 public final class SizeTable {
   private static final int LONGEST_LINE = 2_000;
   private static final int MOST_SIZES = 200;
-  private static final CSVFormat FORMAT =
-      CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setTrim(true).get();
   private static final String SIZE = "size";
 
   private final String name;
@@ -58,7 +55,7 @@ public final class SizeTable {
   public static SizeRun read(Path file) {
     String name = StrictText.name(file);
     try (StrictText text = StrictText.open(file, LONGEST_LINE, MOST_SIZES + 1);
-        CSVParser parser = FORMAT.parse(text)) {
+        CSVParser parser = TracingFile.FORMAT.parse(text)) {
       return new SizeTable(name, text).sizes(parser);
     } catch (UncheckedIOException | IOException e) {
       throw StrictText.unreadable(name, e);

@@ -27,7 +27,7 @@ final class TracingFile {
   private static final List<String> HEADER = List.of("piece", "edge", "x", "y");
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?(?:\\d{1,9}(?:\\.\\d{0,12})?|\\.\\d{1,12})");
-  private static final CSVFormat FORMAT =
+  static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setTrim(true).get();
 
   private final String name;

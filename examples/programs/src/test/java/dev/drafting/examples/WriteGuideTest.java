@@ -45,7 +45,8 @@ class WriteGuideTest {
     assertEquals(9, count);
     assertEquals(13, page.split("<h2>", -1).length - 1);
     String overview = Files.readString(out.resolve("overview.html"));
-    for (String picture : new String[] {"traced", "finished", "band", "findings", "cut", "lay"}) {
+    for (String picture :
+        new String[] {"traced", "finished", "sew", "band", "findings", "lay", "cut", "changes"}) {
       assertTrue(overview.contains("pictures/" + picture + ".svg"), picture);
     }
   }
