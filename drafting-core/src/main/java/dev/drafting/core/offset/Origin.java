@@ -1,6 +1,7 @@
 package dev.drafting.core.offset;
 
 import dev.drafting.core.geometry.Arc;
+import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Segment;
@@ -27,6 +28,15 @@ record Origin(Segment segment, int index, double from, double to) {
   /** Nothing of the source, at the start or the end of it: what a straight continuation has. */
   Origin endOnly(boolean atEnd) {
     return atEnd ? new Origin(segment, index, to, to) : new Origin(segment, index, from, from);
+  }
+
+  /** The point of the exact parallel nearest to one of a curve that was fitted to it. */
+  Point parallel(Point fitted, double distance) {
+    if (from == to || !(segment instanceof Cubic)) {
+      return fitted;
+    }
+    double t = foot(fitted, (from + to) / 2);
+    return segment.pointAt(t).plus(Parallels.outward(segment.directionAt(t)).times(distance));
   }
 
   private double opposite(double u, Point point) {

@@ -107,8 +107,16 @@ record ParallelRun(
     return strand + near;
   }
 
+  /**
+   * Asked of the parallel itself, not of the curve fitted to it: beside an end that is turned back
+   * the parallel runs almost round the end, and the fit's deviation would move the place by many
+   * times as much.
+   */
   private boolean clear(int strand, double u) {
-    Point point = strands.get(strand).segment().pointAt(u);
+    Point fitted = strands.get(strand).segment().pointAt(u);
+    Origin origin = strands.get(strand).origin();
+    Point point =
+        origin == null ? fitted : origin.parallel(fitted, backwards ? -distance : distance);
     Point end = source.end();
     return Math.hypot(point.x() - end.x(), point.y() - end.y()) >= Math.abs(distance);
   }
