@@ -59,6 +59,10 @@ public final class Reshaping implements Serializable {
   /** Seams that differ by no more than this from what they should are made to match. */
   private final Length evened;
 
+  /** How long edges are to be. */
+  @SuppressWarnings("serial")
+  private final Map<EdgeRef, Length> lengths;
+
   private Reshaping(
       Pattern pattern,
       List<SideShift> shifts,
@@ -66,8 +70,10 @@ public final class Reshaping implements Serializable {
       Map<EdgeRef, Vector> moves,
       Set<EdgeRef> yielding,
       Set<EdgeRef> turning,
-      Length evened) {
+      Length evened,
+      Map<EdgeRef, Length> lengths) {
     this.evened = evened;
+    this.lengths = lengths;
     this.pattern = pattern;
     this.shifts = shifts;
     this.scales = scales;
@@ -90,7 +96,8 @@ public final class Reshaping implements Serializable {
         Map.of(),
         Set.of(),
         Set.of(),
-        Length.ZERO);
+        Length.ZERO,
+        Map.of());
   }
 
   /**
@@ -105,7 +112,7 @@ public final class Reshaping implements Serializable {
     Objects.requireNonNull(pattern.edge(arriving));
     Map<EdgeRef, Vector> more = new LinkedHashMap<>(moves);
     more.merge(arriving, move, Vector::plus);
-    return new Reshaping(pattern, shifts, scales, more, yielding, turning, evened);
+    return new Reshaping(pattern, shifts, scales, more, yielding, turning, evened, lengths);
   }
 
   /**
@@ -128,7 +135,8 @@ public final class Reshaping implements Serializable {
     shift.check(pattern.edge(edge).length());
     List<SideShift> more = new ArrayList<>(shifts);
     more.add(shift);
-    return new Reshaping(pattern, List.copyOf(more), scales, moves, yielding, turning, evened);
+    return new Reshaping(
+        pattern, List.copyOf(more), scales, moves, yielding, turning, evened, lengths);
   }
 
   /**
@@ -147,7 +155,7 @@ public final class Reshaping implements Serializable {
     more.put(piece, scale);
     Set<EdgeRef> free = new LinkedHashSet<>(yielding);
     pattern.piece(piece).edges().forEach(edge -> free.add(new EdgeRef(piece, edge.name())));
-    return new Reshaping(pattern, shifts, more, moves, free, turning, evened);
+    return new Reshaping(pattern, shifts, more, moves, free, turning, evened, lengths);
   }
 
   /**
@@ -161,7 +169,7 @@ public final class Reshaping implements Serializable {
     Objects.requireNonNull(pattern.edge(arriving));
     Set<EdgeRef> more = new LinkedHashSet<>(yielding);
     more.add(arriving);
-    return new Reshaping(pattern, shifts, scales, moves, more, turning, evened);
+    return new Reshaping(pattern, shifts, scales, moves, more, turning, evened, lengths);
   }
 
   /**
@@ -182,7 +190,35 @@ public final class Reshaping implements Serializable {
     for (Piece piece : pattern.pieces()) {
       piece.edges().forEach(edge -> free.add(new EdgeRef(piece.name(), edge.name())));
     }
-    return new Reshaping(pattern, shifts, scales, moves, free, turning, most);
+    return new Reshaping(pattern, shifts, scales, moves, free, turning, most, lengths);
+  }
+
+  /**
+   * Makes an edge as long as wanted: one that has stretched in wear, for instance. Both its corners
+   * give way, by the least. An edge that is sewn to it keeps the length it has; where that should
+   * change too, say so.
+   *
+   * @param edge the edge
+   * @param length how long it is to be
+   * @return the reshaping with this length
+   * @throws DraftingException if there is no such edge, or the length is not above 0
+   */
+  public Reshaping withLength(EdgeRef edge, Length length) {
+    if (!length.isPositive()) {
+      throw DraftingException.of("an edge must have some length")
+          .at(edge.toString())
+          .value(length)
+          .accepted("more than 0 mm");
+    }
+    Piece piece = pattern.piece(edge.piece());
+    int at = piece.edges().indexOf(pattern.edge(edge));
+    Edge before = piece.edges().get(Math.floorMod(at - 1, piece.edges().size()));
+    Map<EdgeRef, Length> more = new LinkedHashMap<>(lengths);
+    more.put(edge, length);
+    Set<EdgeRef> free = new LinkedHashSet<>(yielding);
+    free.add(new EdgeRef(edge.piece(), before.name()));
+    free.add(edge);
+    return new Reshaping(pattern, shifts, scales, moves, free, turning, evened, more);
   }
 
   /**
@@ -198,7 +234,7 @@ public final class Reshaping implements Serializable {
     Objects.requireNonNull(pattern.edge(edge));
     Set<EdgeRef> more = new LinkedHashSet<>(turning);
     more.add(edge);
-    return new Reshaping(pattern, shifts, scales, moves, yielding, more, evened);
+    return new Reshaping(pattern, shifts, scales, moves, yielding, more, evened, lengths);
   }
 
   /**
@@ -217,7 +253,8 @@ public final class Reshaping implements Serializable {
       scaled = scaled.withPiece(scale.getValue().of(scaled.piece(scale.getKey())));
     }
     Turns turns = new Turns(scaled, turning);
-    Map<EdgeRef, Vector> all = SeamFit.of(pattern, scaled, moves, yielding, turns, evened).moves();
+    Map<EdgeRef, Vector> all =
+        SeamFit.of(pattern, scaled, moves, yielding, turns, evened, lengths).moves();
     Pattern result = scaled;
     for (Piece piece : scaled.pieces()) {
       result = result.withPiece(CornerMoves.of(piece, all, turns).piece());
@@ -234,12 +271,13 @@ public final class Reshaping implements Serializable {
         && that.moves.equals(moves)
         && that.yielding.equals(yielding)
         && that.turning.equals(turning)
-        && that.evened.equals(evened);
+        && that.evened.equals(evened)
+        && that.lengths.equals(lengths);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(pattern, shifts, scales, moves, yielding, turning, evened);
+    return Objects.hash(pattern, shifts, scales, moves, yielding, turning, evened, lengths);
   }
 
   @Override
@@ -253,6 +291,7 @@ public final class Reshaping implements Serializable {
         + (moves.size() == 1 ? " corner" : " corners")
         + " moved"
         + (shifts.isEmpty() ? "" : ", " + shifts.size() + " moved sideways")
+        + (lengths.isEmpty() ? "" : ", " + lengths.size() + " given a length")
         + (evened.isZero() ? "" : ", seams evened up to " + evened);
   }
 }

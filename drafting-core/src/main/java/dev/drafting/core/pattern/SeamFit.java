@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
@@ -16,13 +17,14 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
 
 /**
  * Moves corners by the least that keeps both sides of every seam as well matched as they were, or
- * makes those match that nearly did: Gauss-Newton steps of least norm over the corners that may
- * give way.
+ * makes those match that nearly did, and gives edges the lengths that are asked for: Gauss-Newton
+ * steps of least norm over the corners that may give way.
  */
 final class SeamFit {
   private static final int MOST_STEPS = 20;
   private static final double MATCHED_MM = 1e-7;
   private static final double PROBE_MM = 0.01;
+  private static final double REACHED_MM = 0.01;
 
   private final Pattern scaled;
   private final Turns turns;
@@ -32,10 +34,12 @@ final class SeamFit {
   /** What may give way: a corner, and along x or along y. */
   private final List<Freedom> freedoms = new ArrayList<>();
 
-  private final List<Seam> seams;
-  private final double[] wanted;
+  private final List<Match> matches = new ArrayList<>();
 
   private record Freedom(EdgeRef corner, Vector way) {}
+
+  /** By how much some edges should be longer together than others. */
+  private record Match(List<EdgeRef> first, List<EdgeRef> second, double wanted) {}
 
   private SeamFit(
       Pattern original,
@@ -43,25 +47,25 @@ final class SeamFit {
       Map<EdgeRef, Vector> moves,
       Set<EdgeRef> yielding,
       Turns turns,
-      Length evened) {
+      Length evened,
+      Map<EdgeRef, Length> lengths) {
     this.turns = turns;
     this.scaled = scaled;
     this.moves = new LinkedHashMap<>(moves);
     for (Piece piece : scaled.pieces()) {
       addCorners(piece, yielding);
     }
-    this.seams = scaled.seams().stream().filter(seam -> !seam.isMirrored()).toList();
-    this.wanted = new double[seams.size()];
-    for (int i = 0; i < wanted.length; i++) {
-      wanted[i] = wanted(original, seams.get(i), evened.toMm());
+    for (Seam seam : scaled.seams()) {
+      if (!seam.isMirrored()) {
+        double before =
+            sum(original, seam.first(), lengths) - sum(original, seam.second(), lengths);
+        double ease = seam.ease().toMm();
+        boolean nearly = Math.abs(before - ease) <= evened.toMm();
+        matches.add(new Match(seam.first(), seam.second(), nearly ? ease : before));
+      }
     }
-  }
-
-  /** By how much the first side should be longer: as before, or by its ease if it nearly was. */
-  private static double wanted(Pattern original, Seam seam, double evened) {
-    double before = lengths(original, seam.first()) - lengths(original, seam.second());
-    double ease = seam.ease().toMm();
-    return Math.abs(before - ease) <= evened ? ease : before;
+    lengths.forEach(
+        (edge, length) -> matches.add(new Match(List.of(edge), List.of(), length.toMm())));
   }
 
   static SeamFit of(
@@ -70,8 +74,9 @@ final class SeamFit {
       Map<EdgeRef, Vector> moves,
       Set<EdgeRef> yielding,
       Turns turns,
-      Length evened) {
-    return new SeamFit(original, scaled, moves, yielding, turns, evened);
+      Length evened,
+      Map<EdgeRef, Length> lengths) {
+    return new SeamFit(original, scaled, moves, yielding, turns, evened, lengths);
   }
 
   private void addCorners(Piece piece, Set<EdgeRef> yielding) {
@@ -93,8 +98,14 @@ final class SeamFit {
     return new EdgeRef(piece.name(), piece.edges().get(edge).name());
   }
 
-  private static double lengths(Pattern pattern, List<EdgeRef> edges) {
-    return edges.stream().mapToDouble(edge -> pattern.edge(edge).length().toMm()).sum();
+  /** How long edges are together, those with a length of their own as long as that. */
+  private static double sum(Pattern pattern, List<EdgeRef> edges, Map<EdgeRef, Length> lengths) {
+    double sum = 0;
+    for (EdgeRef edge : edges) {
+      Length length = lengths.get(edge);
+      sum += (length == null ? pattern.edge(edge).length() : length).toMm();
+    }
+    return sum;
   }
 
   /** The moves of all corners, those that gave way among them. */
@@ -111,7 +122,20 @@ final class SeamFit {
       give(slopes.transpose().operate(weights));
       off = off();
     }
+    requireLengths(off);
     return moves;
+  }
+
+  private void requireLengths(double[] off) {
+    for (int i = 0; i < off.length; i++) {
+      Match match = matches.get(i);
+      if (match.second().isEmpty() && !(Math.abs(off[i]) <= REACHED_MM)) {
+        throw DraftingException.of("no moves of its corners make the edge as long as that")
+            .at(match.first().get(0).toString())
+            .value(Length.mm(match.wanted()))
+            .accepted("a length nearer to what it is, for the edges sewn to it as well");
+      }
+    }
   }
 
   private static double worst(double[] off) {
@@ -129,13 +153,11 @@ final class SeamFit {
     }
   }
 
-  /** By how much the first side of each seam is longer than it should be. */
+  /** By how much the first edges of each match are longer than they should be. */
   private double[] off() {
-    double[] off = new double[seams.size()];
-    for (int i = 0; i < off.length; i++) {
-      off[i] = side(seams.get(i).first()) - side(seams.get(i).second()) - wanted[i];
-    }
-    return off;
+    return matches.stream()
+        .mapToDouble(match -> side(match.first()) - side(match.second()) - match.wanted())
+        .toArray();
   }
 
   private double side(List<EdgeRef> edges) {
@@ -158,16 +180,14 @@ final class SeamFit {
     return moves.getOrDefault(corner, CornerMoves.NONE);
   }
 
-  /** How fast each seam's difference grows with each freedom. */
+  /** How fast each match's difference grows with each freedom. */
   private RealMatrix slopes() {
-    RealMatrix slopes = new Array2DRowRealMatrix(seams.size(), freedoms.size());
-    for (int i = 0; i < seams.size(); i++) {
+    RealMatrix slopes = new Array2DRowRealMatrix(matches.size(), freedoms.size());
+    for (int i = 0; i < matches.size(); i++) {
+      Match match = matches.get(i);
       for (int j = 0; j < freedoms.size(); j++) {
-        slopes.setEntry(
-            i,
-            j,
-            slope(seams.get(i).first(), freedoms.get(j))
-                - slope(seams.get(i).second(), freedoms.get(j)));
+        Freedom freedom = freedoms.get(j);
+        slopes.setEntry(i, j, slope(match.first(), freedom) - slope(match.second(), freedom));
       }
     }
     return slopes;

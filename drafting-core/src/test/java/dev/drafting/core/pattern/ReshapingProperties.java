@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -48,6 +50,31 @@ class ReshapingProperties {
       scaled = scaled.scaled(piece.name(), across, along);
     }
     assertSeamsAsBefore(tee, scaled.result());
+  }
+
+  @Property(tries = 30)
+  void aStretchedNeckAndStretchedSidesAreTakenBack(
+      @ForAll @DoubleRange(min = 0, max = 0.12) double neck,
+      @ForAll @DoubleRange(min = 0, max = 0.05) double sides) {
+    Pattern tee = tee(24, 18, 110);
+    Map<EdgeRef, Double> shares = new LinkedHashMap<>();
+    shares.put(EdgeRef.parse("front neck"), 1 / (1 + neck));
+    shares.put(EdgeRef.parse("front side"), 1 / (1 + sides));
+    shares.put(EdgeRef.parse("back side"), 1 / (1 + sides));
+    Reshaping taken = Reshaping.of(tee);
+    for (Map.Entry<EdgeRef, Double> share : shares.entrySet()) {
+      Length wanted = tee.edge(share.getKey()).length().times(share.getValue());
+      taken = taken.withLength(share.getKey(), wanted);
+    }
+    Pattern result = taken.result();
+    assertSeamsAsBefore(tee, result);
+    shares.forEach(
+        (edge, share) ->
+            assertEquals(
+                tee.edge(edge).length().toMm() * share,
+                result.edge(edge).length().toMm(),
+                1e-6,
+                edge.toString()));
   }
 
   @Property(tries = 30)

@@ -61,6 +61,46 @@ class ReshapingTest {
   }
 
   @Test
+  void anEdgeIsMadeAsLongAsWantedByMovesOfItsOwnCornersAlone() {
+    Pattern front = alone(Vests.piece("front", Vests.FRONT));
+    Length wanted = front.edge(HEM).length().times(0.95);
+    Reshaping shorter = Reshaping.of(front).withLength(HEM, wanted);
+    assertEquals(wanted.toMm(), shorter.result().edge(HEM).length().toMm(), 1e-7);
+    for (String still : List.of("front shoulder", "front neck", "front armhole")) {
+      EdgeRef edge = EdgeRef.parse(still);
+      assertEquals(front.edge(edge), shorter.result().edge(edge));
+    }
+    assertEquals(shorter, Reshaping.of(front).withLength(HEM, wanted));
+    assertEquals(
+        "alone reshaped: 0 pieces scaled, 0 corners moved, 1 given a length", shorter.toString());
+  }
+
+  @Test
+  void theEdgeSewnToOneThatIsGivenALengthKeepsItsOwn() {
+    Pattern vest = Vests.plain();
+    Length shorter = vest.edge(SIDE).length().times(0.97);
+    Pattern result = Reshaping.of(vest).withLength(SIDE, shorter).result();
+    assertEquals(shorter.toMm(), result.edge(SIDE).length().toMm(), 1e-6);
+    EdgeRef back = EdgeRef.parse("back side");
+    assertEquals(vest.edge(back).length().toMm(), result.edge(back).length().toMm(), 1e-6);
+  }
+
+  @Test
+  void lengthsThatCannotBeAreRefused() {
+    Pattern front = alone(Vests.piece("front", Vests.FRONT));
+    assertEquals(
+        "front / hem: an edge must have some length. Found: 0 mm. Accepted: more than 0 mm.",
+        Refusals.refusal(() -> Reshaping.of(front).withLength(HEM, Length.ZERO)));
+    Reshaping all =
+        Reshaping.of(front)
+            .withLength(EdgeRef.parse("front fold"), Length.mm(1))
+            .withLength(HEM, Length.mm(1))
+            .withLength(SIDE, Length.mm(9_000));
+    String refusal = Refusals.refusal(all::result);
+    assertTrue(refusal.contains("no moves of its corners make the edge as long"), refusal);
+  }
+
+  @Test
   void movesAddUp() {
     Pattern front = alone(Vests.piece("front", Vests.FRONT));
     assertEquals(

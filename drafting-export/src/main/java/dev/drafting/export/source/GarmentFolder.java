@@ -121,8 +121,7 @@ public final class GarmentFolder {
     Pattern plain = whole.placed(() -> Pattern.of(name, pieces, seams.seams()));
     Pattern traced = whole.placed(() -> finished(plain, seams.finishes(), finishes));
     Length evened = fields.or("evened", Length.ZERO, e -> e.length(Length.ZERO, MOST_EVENED));
-    Pattern even =
-        whole.placed(() -> evened.isZero() ? traced : Reshaping.of(traced).evened(evened).result());
+    Pattern even = whole.placed(() -> fitted(traced, sources, evened));
     Angle smoothed = Angle.degrees(fields.or("smoothed", 0.0, e -> e.quantity("°", 0, MOST_BENT)));
     Pattern pattern =
         whole.placed(
@@ -130,6 +129,19 @@ public final class GarmentFolder {
     Map<String, Draft> makes =
         DraftReader.makes(fields, pattern, cloths(sources, finishes), openings(finishes));
     return new Garment(about, tracings, trued, pattern, makes);
+  }
+
+  /** With what was stretched in wear taken back, and seams that nearly match made to match. */
+  private static Pattern fitted(Pattern traced, List<PieceReader.Source> sources, Length evened) {
+    Reshaping fitted = Reshaping.of(traced);
+    for (PieceReader.Source source : sources) {
+      Piece piece = traced.piece(source.tracing().piece());
+      for (Map.Entry<EdgeRef, Length> edge : source.shape().lengthsBeforeWear(piece).entrySet()) {
+        fitted = fitted.withLength(edge.getKey(), edge.getValue());
+      }
+    }
+    fitted = evened.isZero() ? fitted : fitted.evened(evened);
+    return fitted.equals(Reshaping.of(traced)) ? traced : fitted.result();
   }
 
   /** Every edge is either sewn to another one or finished. */

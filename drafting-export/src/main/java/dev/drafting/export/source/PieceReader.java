@@ -56,6 +56,7 @@ final class PieceReader {
               "traced",
               "edges",
               "outside",
+              "grown",
               "cut",
               "times",
               "cloth",

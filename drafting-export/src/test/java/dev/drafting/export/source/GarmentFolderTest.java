@@ -397,6 +397,20 @@ class GarmentFolderTest {
   }
 
   @Test
+  void whatHasStretchedInWearIsTakenBack() throws IOException {
+    String[] stretched = {
+      "\"straight\": [\"waist\"]", "\"grown\": [{\"edges\": [\"hem\"], \"by\": \"5 %\"}]"
+    };
+    Files.writeString(
+        folder.resolve("garment.json"), DESCRIPTION.replace(stretched[0], stretched[1]));
+    Pattern pattern = GarmentFolder.read(folder).pattern();
+    assertEquals(200 / 1.05, pattern.piece("back").edge("hem").length().toMm(), 1e-6);
+    assertEquals(200, pattern.piece("front").edge("hem").length().toMm(), 1e-6);
+    assertEquals(-2, sideOffEase(), 1e-6);
+    assertTrue(refused(stretched[0], stretched[1].replace("5 %", "60 %")).contains("to 50 %"));
+  }
+
+  @Test
   void seamsAreEvenedIfAsked() throws IOException {
     assertEquals(-2, sideOffEase(), 1e-6);
     Files.writeString(
