@@ -184,6 +184,7 @@ import dev.drafting.knit.fabric.TypicalRange;
 import dev.drafting.knit.garment.Beanie;
 import dev.drafting.knit.garment.HalfCircleSkirt;
 import dev.drafting.knit.garment.Leggings;
+import dev.drafting.knit.garment.RaglanSweatshirt;
 import dev.drafting.knit.garment.SleevelessTop;
 import dev.drafting.knit.garment.StraightSkirt;
 import dev.drafting.knit.garment.TShirt;

@@ -66,7 +66,7 @@ final class Measures {
 
   /**
    * The girth where the armholes end at the sides: the width of every piece there that has an edge
-   * named armhole meeting one named side.
+   * named armhole or raglan meeting one named side.
    */
   static Optional<Length> chestGirth(Pattern pattern) {
     return pattern.pieces().stream()
@@ -82,8 +82,12 @@ final class Measures {
   }
 
   private static boolean isUnderarm(Corner corner) {
-    return (corner.before().contains("armhole") && corner.after().contains("side"))
-        || (corner.before().contains("side") && corner.after().contains("armhole"));
+    return (isArmhole(corner.before()) && corner.after().contains("side"))
+        || (corner.before().contains("side") && isArmhole(corner.after()));
+  }
+
+  private static boolean isArmhole(String edge) {
+    return edge.contains("armhole") || edge.contains("raglan");
   }
 
   private static Length widthAt(Piece piece, double y) {

@@ -2,7 +2,6 @@ package dev.drafting.knit.garment;
 
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.template.Dimension;
-import java.util.ArrayList;
 import java.util.List;
 
 /** The dimensions of garments for the upper body. */
@@ -11,62 +10,66 @@ final class TopDimensions {
 
   /** Those of all tops, with the bounds of the shoulder seam, which a sleeve makes longer. */
   static List<Dimension> of(Length leastChest, Length shoulder, Length longestShoulder) {
-    List<Dimension> all = new ArrayList<>();
-    all.add(
-        Dimension.girth(
-            "chest", "all round under the arms", leastChest, Length.cm(94), Length.cm(160)));
-    all.add(
-        Dimension.length(
-            "length",
-            "from the neck point at the shoulder to the hem",
-            Length.cm(52),
-            Length.cm(64),
-            Length.cm(110)));
-    all.add(
+    return List.of(
+        chest(leastChest, Length.cm(94), Length.cm(160)),
+        length(Length.cm(52), Length.cm(64), Length.cm(110)),
         Dimension.length(
             "flare",
             "how much a quarter of the hem is wider than a quarter of the chest",
             Length.mm(-15),
             Length.mm(5),
-            Length.mm(60)));
-    all.add(
+            Length.mm(60)),
         Dimension.length(
-            "shoulder", "along the shoulder seam", Length.mm(45), shoulder, longestShoulder));
-    all.add(
+            "shoulder", "along the shoulder seam", Length.mm(45), shoulder, longestShoulder),
         Dimension.length(
             "shoulder drop",
             "how much lower the tip of the shoulder is than the neck point",
             Length.mm(8),
             Length.mm(20),
-            Length.mm(22)));
-    all.add(
-        Dimension.length(
-            "neck width",
-            "from neck point to neck point",
-            Length.mm(140),
-            Length.mm(180),
-            Length.mm(220)));
-    all.add(
-        Dimension.length(
-            "front neck depth",
-            "from the height of the neck points down to the front neck",
-            Length.mm(60),
-            Length.mm(100),
-            Length.mm(150)));
-    all.add(
-        Dimension.length(
-            "back neck depth",
-            "from the height of the neck points down to the back neck",
-            Length.mm(15),
-            Length.mm(25),
-            Length.mm(60)));
-    all.add(
-        Dimension.length(
-            "armhole depth",
-            "from the height of the neck points down to the underarm",
-            Length.mm(190),
-            Length.mm(230),
-            Length.mm(290)));
-    return all;
+            Length.mm(22)),
+        neckWidth(Length.mm(140), Length.mm(180), Length.mm(220)),
+        frontNeckDepth(Length.mm(60), Length.mm(100), Length.mm(150)),
+        backNeckDepth(Length.mm(15), Length.mm(25), Length.mm(60)),
+        armholeDepth(Length.mm(190), Length.mm(230), Length.mm(290)));
+  }
+
+  static Dimension chest(Length least, Length usual, Length most) {
+    return Dimension.girth("chest", "all round under the arms", least, usual, most);
+  }
+
+  static Dimension length(Length least, Length usual, Length most) {
+    return Dimension.length(
+        "length", "from the neck point at the shoulder to the hem", least, usual, most);
+  }
+
+  static Dimension neckWidth(Length least, Length usual, Length most) {
+    return Dimension.length("neck width", "from neck point to neck point", least, usual, most);
+  }
+
+  static Dimension frontNeckDepth(Length least, Length usual, Length most) {
+    return Dimension.length(
+        "front neck depth",
+        "from the height of the neck points down to the front neck",
+        least,
+        usual,
+        most);
+  }
+
+  static Dimension backNeckDepth(Length least, Length usual, Length most) {
+    return Dimension.length(
+        "back neck depth",
+        "from the height of the neck points down to the back neck",
+        least,
+        usual,
+        most);
+  }
+
+  static Dimension armholeDepth(Length least, Length usual, Length most) {
+    return Dimension.length(
+        "armhole depth",
+        "from the height of the neck points down to the underarm",
+        least,
+        usual,
+        most);
   }
 }

@@ -57,7 +57,8 @@ class GarmentsTest {
             "straight-skirt",
             "half-circle-skirt",
             "leggings",
-            "beanie"),
+            "beanie",
+            "raglan-sweatshirt"),
         Templates.installed().ids());
   }
 

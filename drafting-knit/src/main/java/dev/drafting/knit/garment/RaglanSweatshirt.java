@@ -1,0 +1,103 @@
+package dev.drafting.knit.garment;
+
+import dev.drafting.core.Experimental;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Seam;
+import dev.drafting.core.template.Dimension;
+import dev.drafting.core.template.Dimensions;
+import dev.drafting.core.template.GarmentTemplate;
+import dev.drafting.knit.band.FoldedBand;
+import java.util.List;
+
+/**
+ * A sweatshirt with raglan sleeves, and bands of rib at neck, wrists and hem. The sleeve reaches up
+ * to the neck: a quarter of the front neck and three tenths of the back neck belong to it (common
+ * practice, no source). All lengths count the bands.
+ *
+ * <pre>{@code
+ * Pattern raglan = new RaglanSweatshirt().pattern();
+ * Length body = raglan.edge(EdgeRef.parse("front raglan")).length();
+ * Length sleeve = raglan.edge(EdgeRef.parse("sleeve / front raglan")).length();
+ * body.minus(sleeve).text(LengthUnit.MM);  // => 0 mm
+ * }</pre>
+ *
+ * @since 0.1
+ */
+@Experimental
+public final class RaglanSweatshirt implements GarmentTemplate {
+  private static final long serialVersionUID = 1L;
+  private static final Length ALLOWANCE = Length.mm(7);
+  private static final Length RIB = Length.mm(60);
+  private static final double SHARE_OF_FRONT_NECK = 0.25;
+  private static final double SHARE_OF_BACK_NECK = 0.3;
+
+  /** Makes the template. */
+  public RaglanSweatshirt() {}
+
+  @Override
+  public String id() {
+    return "raglan-sweatshirt";
+  }
+
+  @Override
+  public String about() {
+    return "a sweatshirt with raglan sleeves, banded at neck, wrists and hem";
+  }
+
+  @Override
+  public List<Dimension> dimensions() {
+    return List.of(
+        TopDimensions.chest(Length.cm(92), Length.cm(112), Length.cm(160)),
+        TopDimensions.length(Length.cm(52), Length.cm(66), Length.cm(90)),
+        TopDimensions.neckWidth(Length.mm(150), Length.mm(190), Length.mm(210)),
+        TopDimensions.frontNeckDepth(Length.mm(60), Length.mm(85), Length.mm(120)),
+        TopDimensions.backNeckDepth(Length.mm(15), Length.mm(25), Length.mm(40)),
+        TopDimensions.armholeDepth(Length.mm(240), Length.mm(275), Length.mm(330)),
+        Dimension.length(
+            "sleeve width",
+            "how wide the sleeve lies flat at the underarm",
+            Length.mm(150),
+            Length.mm(205),
+            Length.mm(225)),
+        Dimension.length(
+            "sleeve length",
+            "from the underarm straight down to the end of the cuff",
+            Length.mm(300),
+            Length.mm(480),
+            Length.mm(580)),
+        Dimension.length(
+            "wrist",
+            "how wide the sleeve lies flat at the cuff, before that draws it in",
+            Length.mm(85),
+            Length.mm(110),
+            Length.mm(140)));
+  }
+
+  @Override
+  public Pattern draw(Dimensions given) {
+    RaglanHalf front = new RaglanHalf(given, "front neck depth", SHARE_OF_FRONT_NECK);
+    RaglanHalf back = new RaglanHalf(given, "back neck depth", SHARE_OF_BACK_NECK);
+    FoldedBand band = FoldedBand.of(Length.mm(20), ALLOWANCE);
+    FoldedBand rib = FoldedBand.waistRib(RIB, ALLOWANCE);
+    return Pattern.of(
+            "Raglan sweatshirt",
+            List.of(
+                front.piece("front", 1),
+                back.piece("back", 2),
+                new RaglanSleeve(given, front, back).piece("sleeve")),
+            List.of(
+                Seam.of("front raglan", "front raglan", "sleeve / front raglan").endToStart(),
+                Seam.of("back raglan", "back raglan", "sleeve / back raglan"),
+                Seam.of("underarm", "sleeve / front underarm", "sleeve / back underarm")
+                    .endToStart(),
+                Seam.of("side", "front side", "back side")))
+        .withSeamAllowance(ALLOWANCE)
+        .withFinish("front neck", band)
+        .withFinish("back neck", band)
+        .withFinish("sleeve neck", band)
+        .withFinish("front hem", rib)
+        .withFinish("back hem", rib)
+        .withFinish("sleeve wrist", FoldedBand.cuff(RIB, ALLOWANCE));
+  }
+}

@@ -1,0 +1,130 @@
+package dev.drafting.knit.garment;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.assembly.Opening;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.template.Dimensions;
+import dev.drafting.knit.Draft;
+import dev.drafting.knit.band.Outcome;
+import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.fabric.Structure;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+class RaglanSweatshirtTest {
+  private final Pattern raglan = new RaglanSweatshirt().pattern();
+  private final Piece sleeve = raglan.piece("sleeve");
+
+  private double length(String edge) {
+    return raglan.edge(EdgeRef.parse(edge)).length().toMm();
+  }
+
+  /** The deeper neck of the front cuts its raglan line shorter (common practice, no source). */
+  @Test
+  void theFrontRaglanLineIsTheShorterOne() {
+    assertEquals(length("front raglan"), length("sleeve / front raglan"), 1e-6);
+    assertEquals(length("back raglan"), length("sleeve / back raglan"), 1e-6);
+    assertTrue(length("front raglan") < length("back raglan") - 5);
+  }
+
+  @Test
+  void theSleeveIsPartOfTheNeck() {
+    Opening neck = Assembly.of(raglan).opening("neck");
+    double halves = length("front neck") + length("sleeve neck") + length("back neck");
+    assertEquals(2 * halves, neck.length().toMm(), 1e-9);
+    assertEquals(
+        "neck: 479.8 mm, turning 288.55°, by front raglan, centre front, front raglan, back raglan,"
+            + " centre back, back raglan",
+        neck.toString());
+  }
+
+  /** Sewn together the four corners at the underarm lie flat: four right angles. */
+  @Test
+  void theUnderarmIsSmooth() {
+    for (String body : List.of("front", "back")) {
+      double atSide = raglan.piece(body).corner("side", "raglan").interiorAngle().toDegrees();
+      assertEquals(90, atSide, 1e-9);
+    }
+    assertEquals(
+        90, sleeve.corner("back underarm", "back raglan").interiorAngle().toDegrees(), 1e-6);
+    assertEquals(
+        90, sleeve.corner("front raglan", "front underarm").interiorAngle().toDegrees(), 1e-6);
+  }
+
+  /** Where a raglan seam crosses the neck, body and sleeve go on in one line. */
+  @Test
+  void theNeckIsSmoothAtTheRaglanSeams() {
+    for (String body : List.of("front", "back")) {
+      double ofBody = raglan.piece(body).corner("raglan", "neck").interiorAngle().toDegrees();
+      double ofSleeve =
+          body.equals("front")
+              ? sleeve.corner("neck", "front raglan").interiorAngle().toDegrees()
+              : sleeve.corner("back raglan", "neck").interiorAngle().toDegrees();
+      assertEquals(180, ofBody + ofSleeve, 1e-6, body);
+    }
+  }
+
+  @Property(tries = 100)
+  void theSleeveIsAsWideAsGiven(@ForAll @IntRange(min = 150, max = 225) int width) {
+    Piece drawn =
+        new RaglanSweatshirt()
+            .pattern(Dimensions.of().with("sleeve width", Length.mm(width)))
+            .piece("sleeve");
+    Curve back = drawn.edge("back raglan").curve();
+    Curve front = drawn.edge("front raglan").curve();
+    assertEquals(2 * width, back.start().x() - front.end().x(), 1e-6);
+    assertEquals(220, drawn.edge("wrist").length().toMm(), 1e-9);
+  }
+
+  /** The notches of a seam meet when it is sewn; the back has two. */
+  @Test
+  void theNotchesMeet() {
+    double onFront = raglan.piece("front").notches().get(0).along().toMm();
+    double onSleeve = sleeve.notches().get(0).along().toMm();
+    assertEquals(length("front raglan") - onFront, onSleeve, 1e-6);
+    for (int i = 0; i < 2; i++) {
+      double onBack = raglan.piece("back").notches().get(i).along().toMm();
+      assertEquals(onBack, sleeve.notches().get(1 + i).along().toMm(), 1e-6);
+    }
+  }
+
+  @Test
+  void itsRibDrawsInAndItsNeckBandLiesFlat() {
+    Draft draft =
+        Draft.of(raglan)
+            .withFabric("body", Fabric.of("sweatshirt knit", Structure.JERSEY, 0.25))
+            .withFabric("rib", Fabric.of("rib", Structure.RIB, 0.80));
+    assertEquals("chest, all round: 112 cm", draft.measures().get(0).toString());
+    List<Strip> strips = draft.strips();
+    assertEquals(
+        List.of("hem waist rib", "neck band", "wrist (right) cuff", "wrist (left) cuff"),
+        strips.stream().map(Strip::name).toList());
+    assertEquals(
+        List.of(Outcome.DRAWS_IN, Outcome.LIES_FLAT, Outcome.DRAWS_IN, Outcome.DRAWS_IN),
+        strips.stream().map(strip -> strip.fit().outcome()).toList());
+  }
+
+  @Test
+  void everySizeFitsItsSleeve() {
+    for (int chest = 920; chest <= 1600; chest += 40) {
+      Pattern size =
+          new RaglanSweatshirt().pattern(Dimensions.of().with("chest", Length.mm(chest)));
+      assertEquals(List.of(), Assembly.of(size).findings());
+      assertEquals(
+          size.edge(EdgeRef.parse("front raglan")).length().toMm(),
+          size.edge(EdgeRef.parse("sleeve / front raglan")).length().toMm(),
+          1e-6);
+    }
+  }
+}
