@@ -57,7 +57,18 @@ public final class FreeRoom {
    * @return all of it is free, but for a little along the outline
    */
   public static FreeRoom inside(Curve outline) {
-    FreeRoom room = new FreeRoom(outline.bounds(), path(outline));
+    return inside(outline, outline.bounds());
+  }
+
+  /**
+   * The part of the room inside a closed outline that lies in a box.
+   *
+   * @param outline a closed curve, in mm
+   * @param box in mm, for instance what one sheet of paper shows
+   * @return all of it is free, but for a little along the outline
+   */
+  public static FreeRoom inside(Curve outline, Box box) {
+    FreeRoom room = new FreeRoom(box, path(outline));
     room.take(outline);
     return room;
   }
@@ -83,8 +94,17 @@ public final class FreeRoom {
     if (element instanceof Stroke stroke) {
       take(stroke.curve());
     } else {
-      boxes.add(element.bounds());
+      take(element.bounds());
     }
+  }
+
+  /**
+   * Keeps later texts off a box.
+   *
+   * @param box in mm
+   */
+  public void take(Box box) {
+    boxes.add(box);
   }
 
   private void take(Curve curve) {

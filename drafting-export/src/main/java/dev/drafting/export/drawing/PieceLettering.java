@@ -109,11 +109,16 @@ final class PieceLettering {
     Optional<Point> corner =
         room.find(
             box.width().times(WIDER).plus(around), box.height().plus(around), bounds.centre());
-    corner.ifPresent(
-        at ->
-            move(labels, new Vector(at.x() + AROUND - box.minX(), at.y() + AROUND - box.minY()))
-                .forEach(this::put));
+    corner.ifPresent(at -> putBlock(labels, at, box));
     return corner.isPresent();
+  }
+
+  /** Puts a block down and keeps the names of lines out of its margin. */
+  private void putBlock(List<Label> labels, Point corner, Box box) {
+    Vector by = new Vector(corner.x() + AROUND - box.minX(), corner.y() + AROUND - box.minY());
+    List<Label> placed = move(labels, by);
+    placed.forEach(this::put);
+    placed.forEach(label -> room.take(label.bounds().widened(Length.mm(AROUND))));
   }
 
   /** A piece too small for its words has them to its right. */

@@ -49,8 +49,13 @@ final class PieceSheets {
     Set<Cell> uprightCells = used(uprightTiling, shapes);
     Set<Cell> acrossCells = used(acrossTiling, shapes);
     return acrossCells.size() < uprightCells.size()
-        ? new PieceSheets(piece, true, acrossTiling, acrossCells)
-        : new PieceSheets(piece, false, uprightTiling, uprightCells);
+        ? laidOut(piece, true, acrossTiling, acrossCells)
+        : laidOut(piece, false, uprightTiling, uprightCells);
+  }
+
+  private static PieceSheets laidOut(Group piece, boolean across, Tiling tiling, Set<Cell> cells) {
+    Group readable = SheetTexts.offJoints(piece, tiling, List.copyOf(cells));
+    return new PieceSheets(readable, across, tiling, cells);
   }
 
   private static Set<Cell> used(Tiling tiling, List<Path2D> shapes) {
@@ -95,8 +100,25 @@ final class PieceSheets {
     return path;
   }
 
+  /** Its texts where they can be read on one sheet each. */
   Group piece() {
     return piece;
+  }
+
+  /** The lines, and the texts that are read on this sheet and not on the one laid on it. */
+  List<Element> on(Cell cell) {
+    List<Element> elements = new ArrayList<>(piece.strokes());
+    for (Label label : piece.labels()) {
+      if (shows(cell, label) || cells.stream().noneMatch(other -> shows(other, label))) {
+        elements.add(label);
+      }
+    }
+    return elements;
+  }
+
+  private boolean shows(Cell cell, Label label) {
+    Box sheet = tiling.visible(cell);
+    return sheet.union(label.bounds()).equals(sheet);
   }
 
   /** Whether the paper lies across (its longer side horizontal). */

@@ -5,8 +5,8 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
-import dev.drafting.export.drawing.Anchor;
 import dev.drafting.export.drawing.Element;
+import dev.drafting.export.drawing.FreeRoom;
 import dev.drafting.export.drawing.Group;
 import dev.drafting.export.drawing.Label;
 import dev.drafting.export.drawing.Lettering;
@@ -139,12 +139,20 @@ final class PlanPages {
     for (Cell cell : sheets.cells()) {
       Stroke sheet = Lines.box(StrokeStyle.FRAME, cell.label(), tiling.visible(cell)).map(small);
       picture.add(sheet);
-      Point middle = sheet.bounds().centre();
-      picture.add(
-          Label.of(cell.label(), new Point(middle.x(), middle.y() - 1.5), Length.mm(3))
-              .withAnchor(Anchor.MIDDLE));
+      picture.add(name(cell, sheet.bounds(), picture));
     }
     return picture;
+  }
+
+  /** The name of a sheet in the middle of its picture, or beside it where a line runs there. */
+  private static Label name(Cell cell, Box sheet, List<Element> picture) {
+    Length height = Length.mm(3);
+    Length width = Lettering.width(cell.label(), height);
+    FreeRoom room = FreeRoom.within(sheet);
+    picture.forEach(room::take);
+    Point centre = sheet.centre();
+    Point inTheMiddle = new Point(centre.x() - width.toMm() / 2, centre.y() - height.toMm() / 2);
+    return Label.of(cell.label(), room.find(width, height, centre).orElse(inTheMiddle), height);
   }
 
   private List<Element> caption(PieceSheets sheets, int first, Box frame) {

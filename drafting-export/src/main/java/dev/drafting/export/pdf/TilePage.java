@@ -99,17 +99,17 @@ final class TilePage {
       double y = frame.minY() + overlap;
       line(StrokeStyle.OVERLAP, frame.minX(), y, frame.maxX(), y);
       String words = cell.below().label() + " goes here, up to the dashed line";
-      Box strip = new Box(frame.minX(), frame.minY(), frame.maxX(), y);
+      Box strip = new Box(frame.minX(), frame.minY() + SMALL, frame.maxX(), y - SMALL);
       double width = Lettering.width(words, Length.mm(SMALL)).toMm();
       Point middle = freeMiddle(strip, width, SMALL);
-      text(words, middle.x(), y - overlap / 2 - 1, Anchor.MIDDLE, SMALL);
+      text(words, middle.x(), middle.y() - SMALL / 2, Anchor.MIDDLE, SMALL);
     }
   }
 
   /** Where a text in a strip hides nothing of the drawing, as near its middle as can be. */
   private Point freeMiddle(Box strip, double width, double height) {
     FreeRoom room = FreeRoom.within(strip);
-    toPage(sheets.piece().elements()).forEach(room::take);
+    toPage(sheets.on(cell)).forEach(room::take);
     return room.find(Length.mm(width), Length.mm(height), strip.centre())
         .map(corner -> new Point(corner.x() + width / 2, corner.y() + height / 2))
         .orElse(strip.centre());
@@ -126,7 +126,7 @@ final class TilePage {
   /** Says what the sheet is, where it hides nothing. */
   private void label(List<String> words) {
     FreeRoom room = FreeRoom.within(frame);
-    toPage(sheets.piece().elements()).forEach(room::take);
+    toPage(sheets.on(cell)).forEach(room::take);
     furniture.forEach(room::take);
     String title = sheets.piece().name() + "  " + cell.label();
     double width = Lettering.width(title, Length.mm(5)).toMm();

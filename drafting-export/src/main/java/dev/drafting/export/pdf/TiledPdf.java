@@ -193,7 +193,7 @@ public final class TiledPdf implements Format {
         try (PDPageContentStream stream = open(sheets.across())) {
           PdfCanvas canvas = new PdfCanvas(stream, font);
           Point corner = new Point(margin.toMm(), margin.toMm());
-          canvas.drawWindow(sheets.piece().elements(), window, corner);
+          canvas.drawWindow(sheets.on(cell), window, corner);
           canvas.draw(furniture);
         }
         number++;

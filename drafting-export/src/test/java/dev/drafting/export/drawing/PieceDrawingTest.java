@@ -117,6 +117,24 @@ class PieceDrawingTest {
     }
   }
 
+  /** Names of lines are not taken for a line of the words: they keep 4 mm off. */
+  @Test
+  void namesOfLinesKeepOffTheWordsOfThePiece() {
+    for (Group piece : DraftDrawing.of(TestGarment.vest("Boathouse vest")).groups()) {
+      List<Label> labels = piece.labels();
+      Label title =
+          labels.stream().filter(l -> l.text().equals(piece.name())).findFirst().orElseThrow();
+      List<Label> words = labels.stream().filter(l -> l.at().x() == title.at().x()).toList();
+      for (Label name : labels) {
+        for (Label word : words) {
+          assertTrue(
+              words.contains(name) || !overlap(name.bounds(), word.bounds().widened(Length.mm(4))),
+              name + " beside " + word);
+        }
+      }
+    }
+  }
+
   private static boolean overlap(Box a, Box b) {
     return a.minX() < b.maxX() && b.minX() < a.maxX() && a.minY() < b.maxY() && b.minY() < a.maxY();
   }
