@@ -3,6 +3,7 @@ package dev.drafting.export;
 import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Length;
 import dev.drafting.export.csv.CutListFile;
 import dev.drafting.export.csv.MeasuresFile;
 import dev.drafting.export.csv.StripsFile;
@@ -14,11 +15,14 @@ import dev.drafting.export.dxf.DxfFormat;
 import dev.drafting.export.dxf.PieceFile;
 import dev.drafting.export.hpgl.HpglFormat;
 import dev.drafting.export.pdf.Paper;
+import dev.drafting.export.pdf.ProjectorPdf;
 import dev.drafting.export.pdf.TiledPdf;
+import dev.drafting.export.pdf.WidePdf;
 import dev.drafting.export.sheet.MakingUpSheet;
 import dev.drafting.export.store.StoredDraft;
 import dev.drafting.export.svg.SvgFormat;
 import dev.drafting.knit.Draft;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
@@ -83,6 +87,42 @@ public final class Export {
    */
   public Export pdf(Paper paper) {
     return format(TiledPdf.on(paper));
+  }
+
+  /**
+   * Also a PDF of whole pieces at true size on wide sheets.
+   *
+   * @param paper for instance {@link Paper#A0}
+   * @return the export
+   */
+  @Experimental
+  public Export wide(Paper paper) {
+    return format(WidePdf.on(paper));
+  }
+
+  /**
+   * Also a PDF of whole pieces at true size on a roll, its length cut to need.
+   *
+   * @param width of the paper, from 270 mm to 5 m, for instance 36 in
+   * @return the export
+   * @throws DraftingException if the width is out of range
+   */
+  @Experimental
+  public Export roll(Length width) {
+    return format(WidePdf.onRoll(width));
+  }
+
+  /**
+   * Also a PDF of one page at full size for a projector, its letters large enough for it.
+   *
+   * @param projector lines, ground, mirrored or not
+   * @return the export
+   */
+  @Experimental
+  public Export projector(ProjectorPdf projector) {
+    return with(
+        projector.fileEnding(),
+        (drawing, out) -> projector.write(DraftDrawing.of(draft, ProjectorPdf.LETTERS), out));
   }
 
   /**
@@ -224,6 +264,34 @@ public final class Export {
       progress.step("done", outputs.size(), outputs.size());
       return written;
     }
+  }
+
+  /**
+   * Writes the one file that was asked for to a stream, which is left open: for programs that
+   * answer or send it. It is made first and sent after, so that a failure sends nothing.
+   *
+   * @param out where the bytes go
+   * @param progress told before the file and at the end
+   * @throws IOException if the stream fails
+   * @throws DraftingException if not exactly one file was asked for, or the thread is interrupted
+   */
+  @Experimental
+  public void to(OutputStream out, Progress progress) throws IOException {
+    if (outputs.size() != 1) {
+      throw DraftingException.of("a stream takes one file")
+          .at(draft.name())
+          .value(outputs.isEmpty() ? "none" : String.join(", ", outputs.keySet()))
+          .accepted("one of pdf, svg, sheet, store or another; or a folder for several");
+    }
+    Map.Entry<String, Output> entry = outputs.entrySet().iterator().next();
+    String file = PlainName.of(draft.name()) + entry.getKey();
+    progress.step("writing " + file, 0, 1);
+    refuseIfInterrupted(file);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    entry.getValue().write(DraftDrawing.of(draft), bytes);
+    refuseIfInterrupted(file);
+    bytes.writeTo(out);
+    progress.step("done", 1, 1);
   }
 
   private static void refuseIfInterrupted(String where) {

@@ -7,11 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Length;
 import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.Format;
 import dev.drafting.export.pdf.Paper;
+import dev.drafting.export.pdf.ProjectorPdf;
 import dev.drafting.export.store.StoredDraft;
 import dev.drafting.knit.Draft;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -139,6 +142,42 @@ class ExportTest {
     assertEquals(vest, StoredDraft.read(files.get(0).path()).draft());
     StoredDraft other = StoredDraft.of(vest.withName("other"));
     assertThrows(DraftingException.class, () -> Export.of(vest).store(other));
+  }
+
+  @Test
+  void oneFileGoesToAStreamAndNoMore() throws IOException {
+    Export svg = Export.of(TestGarment.vest("vest")).svg();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    svg.to(out, Progress.none());
+    List<WrittenFile> files = svg.to(work, Progress.none());
+    assertArrayEquals(Files.readAllBytes(files.get(0).path()), out.toByteArray());
+    Export two = svg.hpgl();
+    DraftingException refused =
+        assertThrows(DraftingException.class, () -> two.to(out, Progress.none()));
+    assertEquals(".svg, .plt", refused.value());
+    Progress interrupting = (what, done, of) -> Thread.currentThread().interrupt();
+    ByteArrayOutputStream nothing = new ByteArrayOutputStream();
+    assertThrows(DraftingException.class, () -> svg.to(nothing, interrupting));
+    assertTrue(Thread.interrupted());
+    assertEquals(0, nothing.size());
+  }
+
+  @Test
+  void widePaperAndProjectorHaveFilesOfTheirOwn() throws IOException {
+    List<WrittenFile> files =
+        Export.of(TestGarment.vest("vest"))
+            .wide(Paper.A0)
+            .roll(Length.inches(36))
+            .projector(ProjectorPdf.of())
+            .projector(ProjectorPdf.of().onDark().mirrored())
+            .to(work, Progress.none());
+    assertEquals(
+        List.of(
+            "vest-wide-a0.pdf",
+            "vest-roll-914mm.pdf",
+            "vest-projector.pdf",
+            "vest-projector-dark-mirrored.pdf"),
+        files.stream().map(f -> f.path().getFileName().toString()).toList());
   }
 
   @Test

@@ -1,7 +1,9 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.cut.CutPiece;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
@@ -9,6 +11,7 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.fabric.Fabric;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * All paper pieces of a draft on one plane, side by side at true size.
@@ -33,16 +36,33 @@ public final class DraftDrawing {
    * @return one group a paper piece, titled with the name of the draft
    */
   public static Drawing of(Draft draft) {
-    List<Group> pieces = draft.cutPieces().stream().map(piece -> draw(draft, piece)).toList();
+    return of(draft, UnaryOperator.identity());
+  }
+
+  /**
+   * Draws the pieces of a draft with letters of another size, for instance to be read from afar.
+   *
+   * @param draft pattern, fabrics and version
+   * @param letters how high capitals are, as in {@link PieceDrawing#withLetters}
+   * @return one group a paper piece, titled with the name of the draft
+   * @throws DraftingException if the letters are not from 1 to 50 mm high
+   */
+  @Experimental
+  public static Drawing of(Draft draft, Length letters) {
+    return of(draft, piece -> piece.withLetters(letters));
+  }
+
+  private static Drawing of(Draft draft, UnaryOperator<PieceDrawing> as) {
+    List<Group> pieces =
+        draft.cutPieces().stream().map(piece -> as.apply(draw(draft, piece)).group()).toList();
     return Drawing.sideBySide(draft.name(), pieces, GAP);
   }
 
-  private static Group draw(Draft draft, CutPiece piece) {
+  private static PieceDrawing draw(Draft draft, CutPiece piece) {
     return PieceDrawing.of(piece)
         .withGarment(draft.name())
         .withFabric(words(draft.fabric(piece.piece().cloth())))
-        .withFindings(draft.findings())
-        .group();
+        .withFindings(draft.findings());
   }
 
   /** A paper that is larger for the wash fits no washed cloth, and the other way round. */

@@ -1,9 +1,11 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.cut.CutNotch;
 import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.cut.DerivedLine;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Place;
 import dev.drafting.core.geometry.Arc;
@@ -37,17 +39,21 @@ import java.util.stream.Stream;
 public final class PieceDrawing {
   private static final Length CHALK_MARK = Length.mm(5);
   private static final Length RING = Length.mm(8);
+  private static final Length ON_PAPER = Length.mm(3.5);
 
   private final CutPiece piece;
   private final String garment;
   private final String fabric;
   private final List<Finding> findings;
+  private final Length letters;
 
-  private PieceDrawing(CutPiece piece, String garment, String fabric, List<Finding> findings) {
+  private PieceDrawing(
+      CutPiece piece, String garment, String fabric, List<Finding> findings, Length letters) {
     this.piece = Objects.requireNonNull(piece, "piece");
     this.garment = Objects.requireNonNull(garment, "garment");
     this.fabric = Objects.requireNonNull(fabric, "fabric");
     this.findings = List.copyOf(findings);
+    this.letters = letters;
   }
 
   /**
@@ -57,7 +63,7 @@ public final class PieceDrawing {
    * @return the drawing, which names neither garment nor fabric yet
    */
   public static PieceDrawing of(CutPiece piece) {
-    return new PieceDrawing(piece, "", "", List.of());
+    return new PieceDrawing(piece, "", "", List.of(), ON_PAPER);
   }
 
   /**
@@ -67,7 +73,7 @@ public final class PieceDrawing {
    * @return the drawing
    */
   public PieceDrawing withGarment(String name) {
-    return new PieceDrawing(piece, name, fabric, findings);
+    return new PieceDrawing(piece, name, fabric, findings, letters);
   }
 
   /**
@@ -77,7 +83,7 @@ public final class PieceDrawing {
    * @return the drawing
    */
   public PieceDrawing withFabric(String name) {
-    return new PieceDrawing(piece, garment, name, findings);
+    return new PieceDrawing(piece, garment, name, findings, letters);
   }
 
   /**
@@ -88,7 +94,25 @@ public final class PieceDrawing {
    * @return the drawing
    */
   public PieceDrawing withFindings(List<Finding> newFindings) {
-    return new PieceDrawing(piece, garment, fabric, newFindings);
+    return new PieceDrawing(piece, garment, fabric, newFindings, letters);
+  }
+
+  /**
+   * The same with letters of another size.
+   *
+   * @param capital how high capitals of the words are where there is room for them, 3.5 mm unless
+   *     said otherwise; names of lines are lower, the name of the piece is higher
+   * @return the drawing
+   * @throws DraftingException if it is not from 1 to 50 mm
+   */
+  @Experimental
+  public PieceDrawing withLetters(Length capital) {
+    if (!(capital.toMm() >= 1 && capital.toMm() <= 50)) {
+      throw DraftingException.of("letters of this size do not serve")
+          .value(capital)
+          .accepted("from 1 to 50 mm");
+    }
+    return new PieceDrawing(piece, garment, fabric, findings, capital);
   }
 
   /**
@@ -97,7 +121,7 @@ public final class PieceDrawing {
    * @return lines and texts in mm, where the piece itself lies
    */
   public Group group() {
-    PieceLettering lettering = new PieceLettering(piece.cutLine(), lines());
+    PieceLettering lettering = new PieceLettering(piece.cutLine(), lines(), letters);
     lettering.grain(piece.grain());
     lettering.words(piece.name(), words());
     lettering.lineNames();

@@ -10,6 +10,7 @@ import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Puts the arrows and words of a piece where nothing else is drawn. */
 final class PieceLettering {
@@ -23,20 +24,29 @@ final class PieceLettering {
   private static final double[] LETTERS = {3.5, 3, 2.5, 2};
   private static final double[] WIDTHS = {95, 70, 50, 35, 25};
 
+  private static final Pattern WORDS = Pattern.compile("\\s+");
+
   /** White room around the words of the piece. */
   private static final double AROUND = 4;
 
   /** Room for a reader of drawings that lacks the font and takes a wider one. */
   private static final double WIDER = 1.15;
 
-  private static final Length NAMES = Length.mm(2.5);
+  /** Heights of capitals for names, folds and findings, of which the words come at 3.5. */
+  private static final double NAMES = 2.5;
+
+  private static final double FOLDS = 3;
+
+  /** How many times as large as on paper the letters are. */
+  private final double times;
 
   private final FreeRoom room;
   private final Box bounds;
   private final List<Stroke> lines;
   private final List<Element> elements = new ArrayList<>();
 
-  PieceLettering(Curve cutLine, List<Stroke> lines) {
+  PieceLettering(Curve cutLine, List<Stroke> lines, Length letters) {
+    times = letters.toMm() / LETTERS[0];
     room = FreeRoom.inside(cutLine);
     bounds = cutLine.bounds();
     this.lines = lines;
@@ -94,12 +104,20 @@ final class PieceLettering {
   void words(String title, List<String> words) {
     for (double height : LETTERS) {
       for (double width : WIDTHS) {
-        if (block(title, words, height, width)) {
+        if (isWhole(words, height * times, width * times)
+            && block(title, words, height * times, width * times)) {
           return;
         }
       }
     }
     beside(title, words);
+  }
+
+  /** Whether no word would be broken within. */
+  private static boolean isWhole(List<String> words, double height, double width) {
+    return words.stream()
+        .flatMap(WORDS::splitAsStream)
+        .allMatch(word -> Lettering.width(word, Length.mm(height)).toMm() <= width);
   }
 
   private boolean block(String title, List<String> words, double height, double width) {
@@ -123,9 +141,9 @@ final class PieceLettering {
 
   /** A piece too small for its words has them to its right. */
   private void beside(String title, List<String> words) {
-    double height = LETTERS[LETTERS.length - 1];
+    double height = LETTERS[LETTERS.length - 1] * times;
     Vector right = new Vector(bounds.maxX() + 5, bounds.maxY());
-    move(set(title, words, height, WIDTHS[0]), right).forEach(this::put);
+    move(set(title, words, height, WIDTHS[0] * times), right).forEach(this::put);
   }
 
   /** Lines under each other, the first one larger, the upper left corner at the origin. */
@@ -154,7 +172,7 @@ final class PieceLettering {
   void lineNames() {
     for (Stroke line : lines) {
       switch (line.style()) {
-        case FOLD -> name(foldWords(line), beside(line), Length.mm(3));
+        case FOLD -> name(foldWords(line), beside(line), FOLDS);
         case JOIN_LINE -> name(line.name() + " join line", beside(line), NAMES);
         case MARKING -> name(line.name(), beside(line), NAMES);
         case NOTCH -> name(line.name(), within(line), NAMES);
@@ -181,17 +199,18 @@ final class PieceLettering {
     return curve.end().plus(curve.end().minus(curve.start()).unit().times(10));
   }
 
-  private void name(String text, Point near, Length height) {
+  private void name(String text, Point near, double height) {
     if (!text.isEmpty()) {
       put(placed(text, near, height));
     }
   }
 
   private void finding(String text, Point near) {
-    put(placed(text, near, Length.mm(3)).asFinding());
+    put(placed(text, near, FOLDS).asFinding());
   }
 
-  private Label placed(String text, Point near, Length height) {
+  private Label placed(String text, Point near, double onPaper) {
+    Length height = Length.mm(onPaper * times);
     Length width = Lettering.width(text, height).times(WIDER);
     Point corner =
         room.find(width, height, near).orElse(new Point(near.x() - width.toMm() / 2, near.y()));

@@ -28,6 +28,15 @@ public final class Paper implements Serializable {
   /** US Letter (ANSI A): 8.5 by 11 in. */
   public static final Paper LETTER = of("Letter", Length.inches(8.5), Length.inches(11));
 
+  /** A3 of ISO 216: 297 by 420 mm. */
+  public static final Paper A3 = of("A3", Length.mm(297), Length.mm(420));
+
+  /** US Legal: 8.5 by 14 in. */
+  public static final Paper LEGAL = of("Legal", Length.inches(8.5), Length.inches(14));
+
+  /** A0 of ISO 216: 841 by 1189 mm, as copy shops print it. */
+  public static final Paper A0 = of("A0", Length.mm(841), Length.mm(1189));
+
   private final String name;
   private final Length width;
   private final Length height;

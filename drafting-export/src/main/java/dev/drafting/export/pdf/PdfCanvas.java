@@ -14,27 +14,45 @@ import dev.drafting.export.drawing.StrokeStyle;
 import java.awt.Color;
 import java.io.IOException;
 import java.util.List;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.util.Matrix;
 
 /** Draws elements on one page; millimetres become the points of PDF here and nowhere else. */
 final class PdfCanvas {
   static final double POINTS_PER_MM = 72 / 25.4;
   private static final Length FLATNESS = Length.mm(0.001);
-  private static final Color BLACK = Color.BLACK;
-  private static final Color ACCENT = new Color(0xb5, 0x38, 0x1f);
 
   private final PDPageContentStream page;
   private final PDFont font;
+  private final Layers layers;
+  private final Ink ink;
 
   /** Where the drawing's origin lies on the page, in mm from the lower left corner. */
   private double originX;
 
   private double originY;
 
-  PdfCanvas(PDPageContentStream page, PDFont font) {
+  PdfCanvas(PDPageContentStream page, PDFont font, Layers layers, Ink ink) {
     this.page = page;
     this.font = font;
+    this.layers = layers;
+    this.ink = ink;
+  }
+
+  /** Fills the page where it is not white by itself. */
+  void ground(double width, double height) throws IOException {
+    if (!ink.ground().equals(Color.WHITE)) {
+      page.setNonStrokingColor(ink.ground());
+      page.addRect(0, 0, points(width), points(height));
+      page.fill();
+    }
+  }
+
+  /** From here on everything is drawn mirrored, letters too, on a page of this width. */
+  void mirror(double width) throws IOException {
+    page.transform(new Matrix(-1, 0, 0, 1, points(width), 0));
   }
 
   /** Draws in the millimetres of the page. */
@@ -55,14 +73,29 @@ final class PdfCanvas {
         points(window.width().toMm()),
         points(window.height().toMm()));
     page.clip();
-    for (Element element : elements) {
-      if (mayTouch(element.bounds(), window)) {
-        draw(element);
-      }
-    }
+    drawLayers(elements.stream().filter(e -> mayTouch(e.bounds(), window)).toList());
     originX = 0;
     originY = 0;
     page.restoreGraphicsState();
+  }
+
+  /** Draws in the millimetres of the page, every kind of line on a layer of its own. */
+  void drawLayers(List<Element> elements) throws IOException {
+    String open = "";
+    for (Element element : elements) {
+      String name = Layers.name(element);
+      if (!name.equals(open)) {
+        if (!open.isEmpty()) {
+          page.endMarkedContent();
+        }
+        page.beginMarkedContent(COSName.OC, layers.get(name));
+        open = name;
+      }
+      draw(element);
+    }
+    if (!open.isEmpty()) {
+      page.endMarkedContent();
+    }
   }
 
   private static boolean mayTouch(Box box, Box window) {
@@ -83,8 +116,8 @@ final class PdfCanvas {
 
   private void stroke(Stroke stroke) throws IOException {
     StrokeStyle style = stroke.style();
-    page.setStrokingColor(style == StrokeStyle.FINDING ? ACCENT : BLACK);
-    page.setLineWidth(points(style.weight().toMm()));
+    page.setStrokingColor(style == StrokeStyle.FINDING ? ink.accent() : ink.lines());
+    page.setLineWidth(points(style.weight().toMm() * ink.heavier()));
     page.setLineJoinStyle(1);
     page.setLineDashPattern(dashes(style.dashes()), 0);
     List<Segment> segments = stroke.curve().segments();
@@ -125,17 +158,17 @@ final class PdfCanvas {
     }
     Point start = label.start();
     page.beginText();
-    page.setNonStrokingColor(label.isFinding() ? ACCENT : BLACK);
+    page.setNonStrokingColor(label.isFinding() ? ink.accent() : ink.lines());
     page.setFont(font, points(label.height().toMm() * Lettering.EM));
     page.newLineAtOffset(x(start.x()), y(start.y()));
     page.showText(text);
     page.endText();
   }
 
-  private static float[] dashes(List<Length> dashes) {
+  private float[] dashes(List<Length> dashes) {
     float[] pattern = new float[dashes.size()];
     for (int i = 0; i < pattern.length; i++) {
-      pattern[i] = points(dashes.get(i).toMm());
+      pattern[i] = points(dashes.get(i).toMm() * ink.heavier());
     }
     return pattern;
   }

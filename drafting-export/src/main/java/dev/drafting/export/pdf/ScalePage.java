@@ -1,18 +1,12 @@
 package dev.drafting.export.pdf;
 
-import dev.drafting.core.geometry.Box;
-import dev.drafting.core.geometry.Point;
-import dev.drafting.core.measure.Length;
-import dev.drafting.export.drawing.Anchor;
 import dev.drafting.export.drawing.Element;
-import dev.drafting.export.drawing.Label;
-import dev.drafting.export.drawing.StrokeStyle;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Sheet 1: two squares that prove the scale, what to do if it is off, and what the sheets are. */
 final class ScalePage {
-  private static final double INCH = 25.4;
+  private static final double LETTERS = 6;
   private static final double SQUARES_LEFT = 20;
   private static final double METRIC_BOTTOM = 130;
   private static final double INCH_BOTTOM = 20;
@@ -30,35 +24,10 @@ final class ScalePage {
             .text(6, "Print this sheet first, alone")
             .text(3.2, title + " - pattern at true size for " + paper.name() + " paper");
     page.addAll(head.labels());
-    page.addAll(square(METRIC_BOTTOM, 10, 10, "100 mm", "10 steps of 10 mm"));
-    page.addAll(square(INCH_BOTTOM, INCH, 4, "4 in", "4 steps of 1 in"));
+    page.addAll(TestSquare.ofCentimetres(10).at(SQUARES_LEFT, METRIC_BOTTOM, LETTERS));
+    page.addAll(TestSquare.ofInches(4).at(SQUARES_LEFT, INCH_BOTTOM, LETTERS));
     page.addAll(words(squaresTop, right, sheets));
     return page;
-  }
-
-  private static List<Element> square(
-      double bottom, double step, int steps, String side, String steppedText) {
-    double size = step * steps;
-    double left = SQUARES_LEFT;
-    List<Element> square = new ArrayList<>();
-    Box box = new Box(left, bottom, left + size, bottom + size);
-    square.add(Lines.box(StrokeStyle.FRAME, side + " square", box));
-    for (int i = 1; i < steps; i++) {
-      double at = i * step;
-      square.add(tick(left + at, bottom, left + at, bottom + 3));
-      square.add(tick(left, bottom + at, left + 3, bottom + at));
-    }
-    square.add(text(side, left + size / 2, bottom + size / 2, 6));
-    square.add(text(steppedText, left + size / 2, bottom + size / 2 - 8, 2.5));
-    return square;
-  }
-
-  private static Element tick(double x1, double y1, double x2, double y2) {
-    return Lines.line(StrokeStyle.FRAME, "step", x1, y1, x2, y2);
-  }
-
-  private static Element text(String words, double x, double y, double height) {
-    return Label.of(words, new Point(x, y), Length.mm(height)).withAnchor(Anchor.MIDDLE);
   }
 
   private static List<Element> words(double top, double right, List<String> sheets) {

@@ -49,6 +49,11 @@ final class TextColumn {
     return this;
   }
 
+  /** Where the next paragraph would begin. */
+  double bottom() {
+    return y;
+  }
+
   List<Element> labels() {
     return labels;
   }

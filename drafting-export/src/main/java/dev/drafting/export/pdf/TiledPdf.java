@@ -9,26 +9,13 @@ import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.Element;
 import dev.drafting.export.drawing.Format;
 import dev.drafting.export.drawing.Legend;
-import dev.drafting.export.drawing.Lettering;
 import dev.drafting.export.drawing.PlainName;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
-import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /**
  * A pattern at true size on sheets that a home printer takes. Sheet 1 proves the scale, sheet 2
@@ -45,8 +32,6 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  */
 @Stable
 public final class TiledPdf implements Format {
-  private static final long DOCUMENT_ID = 1;
-
   private final Paper paper;
   private final Length margin;
   private final Length overlap;
@@ -105,36 +90,15 @@ public final class TiledPdf implements Format {
 
   @Override
   public void write(Drawing drawing, OutputStream out) throws IOException {
-    try (PDDocument document = new PDDocument();
-        InputStream file = Lettering.open();
-        TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file))) {
-      // letters are set one by one, as wide as Lettering says
-      font.setEnableGsub(false);
-      describe(document, drawing.title());
-      new Printing(document, PDType0Font.load(document, font, true)).print(drawing);
-      document.save(out);
-    }
-  }
-
-  /** Title and language, no clock, and no fitting to the page. */
-  private static void describe(PDDocument document, String title) {
-    document.setDocumentId(DOCUMENT_ID);
-    document.getDocumentInformation().setTitle(title);
-    document.getDocumentCatalog().setLanguage("en-GB");
-    PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
-    preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
-    preferences.setDisplayDocTitle(true);
-    document.getDocumentCatalog().setViewerPreferences(preferences);
+    PdfPages.write(drawing.title(), Ink.ON_PAPER, out, pages -> new Printing(pages).print(drawing));
   }
 
   /** One run of printing. */
   private final class Printing {
-    private final PDDocument document;
-    private final PDFont font;
+    private final PdfPages pages;
 
-    Printing(PDDocument document, PDFont font) {
-      this.document = document;
-      this.font = font;
+    Printing(PdfPages pages) {
+      this.pages = pages;
     }
 
     void print(Drawing drawing) throws IOException {
@@ -151,9 +115,9 @@ public final class TiledPdf implements Format {
       }
       int total = next - 1;
       List<String> contents = contents(pieces, firstSheets, plan.count());
-      page(false, ScalePage.of(drawing.title(), paper, contents));
+      upright(ScalePage.of(drawing.title(), paper, contents));
       for (List<Element> elements : plan.pages(firstSheets)) {
-        page(false, elements);
+        upright(elements);
       }
       for (int i = 0; i < pieces.size(); i++) {
         piece(drawing.title(), pieces.get(i), firstSheets.get(i), total);
@@ -183,36 +147,26 @@ public final class TiledPdf implements Format {
       JoinMarks marks = new JoinMarks(sheets);
       int number = first;
       for (Cell cell : sheets.cells()) {
-        if (Thread.currentThread().isInterrupted()) {
-          throw DraftingException.of("cancelled").at("sheet " + number + " of " + total);
-        }
         List<String> words =
             List.of("sheet " + number + " of " + total, title, TilePage.trimWords(sheets, cell));
         List<Element> furniture = TilePage.of(sheets, cell, marks, margin.toMm(), words);
         Box window = sheets.tiling().window(cell);
-        try (PDPageContentStream stream = open(sheets.across())) {
-          PdfCanvas canvas = new PdfCanvas(stream, font);
-          Point corner = new Point(margin.toMm(), margin.toMm());
-          canvas.drawWindow(sheets.on(cell), window, corner);
-          canvas.draw(furniture);
-        }
+        Point corner = new Point(margin.toMm(), margin.toMm());
+        double width = (sheets.across() ? paper.height() : paper.width()).toMm();
+        double height = (sheets.across() ? paper.width() : paper.height()).toMm();
+        pages.page(
+            width,
+            height,
+            canvas -> {
+              canvas.drawWindow(sheets.on(cell), window, corner);
+              canvas.draw(furniture);
+            });
         number++;
       }
     }
 
-    private void page(boolean across, List<Element> elements) throws IOException {
-      try (PDPageContentStream stream = open(across)) {
-        new PdfCanvas(stream, font).draw(elements);
-      }
-    }
-
-    private PDPageContentStream open(boolean across) throws IOException {
-      float width = (float) (paper.width().toMm() * PdfCanvas.POINTS_PER_MM);
-      float height = (float) (paper.height().toMm() * PdfCanvas.POINTS_PER_MM);
-      PDPage page =
-          new PDPage(across ? new PDRectangle(height, width) : new PDRectangle(width, height));
-      document.addPage(page);
-      return new PDPageContentStream(document, page);
+    private void upright(List<Element> elements) throws IOException {
+      pages.page(paper.width().toMm(), paper.height().toMm(), canvas -> canvas.draw(elements));
     }
   }
 

@@ -30,6 +30,14 @@ class PaperTest {
     assertEquals("Letter, 215.9 x 279.4 mm", Paper.LETTER.toString());
   }
 
+  /** ISO 216: A3 is 297 x 420 mm, A0 841 x 1189 mm; ANSI Legal is 8.5 x 14 in. */
+  @Test
+  void theOtherPapersHaveTheirSizesOfTheStandards() {
+    assertEquals("A3, 297 x 420 mm", Paper.A3.toString());
+    assertEquals("A0, 841 x 1189 mm", Paper.A0.toString());
+    assertEquals("Legal, 215.9 x 355.6 mm", Paper.LEGAL.toString());
+  }
+
   @Test
   void paperTooSmallForTheTestSquaresIsRefused() {
     DraftingException refused =

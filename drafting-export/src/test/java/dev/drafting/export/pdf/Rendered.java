@@ -1,11 +1,14 @@
 package dev.drafting.export.pdf;
 
+import dev.drafting.core.geometry.Box;
 import dev.drafting.export.drawing.Drawing;
+import dev.drafting.export.drawing.Format;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.PDFRenderer;
 
 /** Pages as pixels, measured in millimetres from the lower left corner. */
@@ -18,7 +21,7 @@ final class Rendered {
     this.perMm = perMm;
   }
 
-  static byte[] bytes(TiledPdf format, Drawing drawing) throws IOException {
+  static byte[] bytes(Format format, Drawing drawing) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     format.write(drawing, out);
     return out.toByteArray();
@@ -27,6 +30,37 @@ final class Rendered {
   static Rendered page(byte[] pdf, int page, float dpi) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       return new Rendered(new PDFRenderer(document).renderImageWithDPI(page, dpi), dpi / 25.4);
+    }
+  }
+
+  /**
+   * What a page shows at 600 dpi between two places, in mm from its lower left corner: a pixel is
+   * 0.042 mm.
+   */
+  static double lineAcross(byte[] pdf, int page, double fromX, double toX, double y)
+      throws IOException {
+    Box part = new Box(fromX - 1, y - 1, toX + 1, y + 1);
+    return part.minX() + cropped(pdf, page, part).lineAcross(1, 1 + toX - fromX, 1);
+  }
+
+  /** The same up a column. */
+  static double lineUp(byte[] pdf, int page, double x, double fromY, double toY)
+      throws IOException {
+    Box part = new Box(x - 1, fromY - 1, x + 1, toY + 1);
+    return part.minY() + cropped(pdf, page, part).lineUp(1, 1, 1 + toY - fromY);
+  }
+
+  private static Rendered cropped(byte[] pdf, int page, Box part) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      float unit = 72 / 25.4f;
+      PDRectangle box =
+          new PDRectangle(
+              (float) part.minX() * unit,
+              (float) part.minY() * unit,
+              (float) part.width().toMm() * unit,
+              (float) part.height().toMm() * unit);
+      document.getPage(page).setCropBox(box);
+      return new Rendered(new PDFRenderer(document).renderImageWithDPI(page, 600), 600 / 25.4);
     }
   }
 

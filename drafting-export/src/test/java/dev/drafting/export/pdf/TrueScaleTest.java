@@ -22,30 +22,31 @@ import org.junit.jupiter.api.Test;
 /** Measures printed pages by their pixels. */
 class TrueScaleTest {
   private static final double WITHIN = 0.1;
+  private static final List<Paper> PAPERS = List.of(Paper.A4, Paper.LETTER, Paper.A3, Paper.LEGAL);
 
   @Test
   void theTestSquaresOfEveryPaperAreTrue() throws IOException {
-    for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
+    for (Paper paper : PAPERS) {
       byte[] pdf = Rendered.bytes(TiledPdf.on(paper), TestDrawings.vest());
-      Rendered page = Rendered.page(pdf, 0, 300);
-      square(page, 130, 100);
-      square(page, 20, 101.6);
+      square(pdf, 130, 100);
+      square(pdf, 20, 101.6);
     }
   }
 
-  private static void square(Rendered page, double bottom, double side) {
+  private static void square(byte[] pdf, double bottom, double side) throws IOException {
     double y = bottom + 87;
     double x = 20 + 87;
-    assertEquals(20, page.lineAcross(17, 22, bottom + 5), WITHIN);
-    assertEquals(bottom, page.lineUp(25, bottom - 3, bottom + 2), WITHIN);
+    assertEquals(20, Rendered.lineAcross(pdf, 0, 17, 22, bottom + 5), WITHIN);
+    assertEquals(bottom, Rendered.lineUp(pdf, 0, 25, bottom - 3, bottom + 2), WITHIN);
     assertEquals(
         side,
-        page.lineAcross(20 + side - 4, 20 + side + 4, y) - page.lineAcross(17, 22, y),
+        Rendered.lineAcross(pdf, 0, 20 + side - 4, 20 + side + 4, y)
+            - Rendered.lineAcross(pdf, 0, 17, 22, y),
         WITHIN);
     assertEquals(
         side,
-        page.lineUp(x, bottom + side - 4, bottom + side + 4)
-            - page.lineUp(x, bottom - 3, bottom + 2),
+        Rendered.lineUp(pdf, 0, x, bottom + side - 4, bottom + side + 4)
+            - Rendered.lineUp(pdf, 0, x, bottom - 3, bottom + 2),
         WITHIN);
   }
 
@@ -141,12 +142,27 @@ class TrueScaleTest {
   @Test
   void aLongEdgeIsTrueAcrossTheSheets() throws IOException {
     Group strip = TestDrawings.rectangle("strip", 100, 1000);
-    PieceSheets sheets = PieceSheets.of(strip, Paper.A4, 10, 10);
-    byte[] pdf = Rendered.bytes(TiledPdf.on(Paper.A4), Drawing.of("strip", strip));
-    int last = sheets.cells().size() - 1;
-    double top = onDrawing(pdf, sheets, 0, 1000);
-    double bottom = onDrawing(pdf, sheets, last, 0);
-    assertEquals(1000, top - bottom, WITHIN);
+    for (Paper paper : PAPERS) {
+      PieceSheets sheets = PieceSheets.of(strip, paper, 10, 10);
+      byte[] pdf = Rendered.bytes(TiledPdf.on(paper), Drawing.of("strip", strip));
+      int last = sheets.cells().size() - 1;
+      double top = onDrawing(pdf, sheets, 0, 1000);
+      double bottom = onDrawing(pdf, sheets, last, 0);
+      assertEquals(1000, top - bottom, WITHIN, paper.name());
+    }
+  }
+
+  /** Wide paper has the whole edge on one page: both ends on a roll and on A0. */
+  @Test
+  void aLongEdgeIsTrueOnWidePaper() throws IOException {
+    Drawing strip = Drawing.of("strip", TestDrawings.rectangle("strip", 100, 1000));
+    for (WidePdf wide : List.of(WidePdf.on(Paper.A0), WidePdf.onRoll(Length.inches(36)))) {
+      byte[] pdf = Rendered.bytes(wide, strip);
+      double x = 10 + 215 + 10 + 50;
+      double top = (wide.fileEnding().equals("-wide-a0.pdf") ? 1189 : 1020) - 10;
+      assertEquals(top, Rendered.lineUp(pdf, 0, x, top - 3, top + 3), WITHIN);
+      assertEquals(top - 1000, Rendered.lineUp(pdf, 0, x, top - 1003, top - 997), WITHIN);
+    }
   }
 
   private static double onDrawing(byte[] pdf, PieceSheets sheets, int sheet, double y)
@@ -154,7 +170,7 @@ class TrueScaleTest {
     Box window = sheets.tiling().window(sheets.cells().get(sheet));
     double onPage = 10 + y - window.minY();
     double x = 10 + 50 - window.minX();
-    double found = Rendered.page(pdf, 2 + sheet, 300).lineUp(x, onPage - 3, onPage + 3);
+    double found = Rendered.lineUp(pdf, 2 + sheet, x, onPage - 3, onPage + 3);
     return window.minY() + found - 10;
   }
 }
