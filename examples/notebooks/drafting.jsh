@@ -131,6 +131,7 @@ import dev.drafting.export.pdf.Paper;
 import dev.drafting.export.pdf.ProjectorPdf;
 import dev.drafting.export.pdf.TiledPdf;
 import dev.drafting.export.pdf.WidePdf;
+import dev.drafting.export.png.PngFormat;
 import dev.drafting.export.sheet.MakingUpSheet;
 import dev.drafting.export.source.CutOutlines;
 import dev.drafting.export.source.Garment;

@@ -18,6 +18,7 @@ import dev.drafting.export.pdf.Paper;
 import dev.drafting.export.pdf.ProjectorPdf;
 import dev.drafting.export.pdf.TiledPdf;
 import dev.drafting.export.pdf.WidePdf;
+import dev.drafting.export.png.PngFormat;
 import dev.drafting.export.sheet.MakingUpSheet;
 import dev.drafting.export.store.StoredDraft;
 import dev.drafting.export.svg.SvgFormat;
@@ -134,6 +135,28 @@ public final class Export {
     SvgFormat svg = SvgFormat.of();
     return with(
         svg.fileEnding(), (drawing, out) -> svg.write(DraftDrawing.withLegend(drawing), out));
+  }
+
+  /**
+   * Also a picture of all pieces and a legend as PNG, for screens and letters.
+   *
+   * @return the export
+   */
+  @Experimental
+  public Export png() {
+    return png(PngFormat.of());
+  }
+
+  /**
+   * Also a picture of all pieces and a legend as PNG in a resolution of one's own.
+   *
+   * @param png how fine
+   * @return the export
+   */
+  @Experimental
+  public Export png(PngFormat png) {
+    return with(
+        png.fileEnding(), (drawing, out) -> png.write(DraftDrawing.withLegend(drawing), out));
   }
 
   /**
