@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import java.util.Arrays;
@@ -41,6 +42,18 @@ public enum StrokeStyle {
   BEFORE("the finished edge before", 0.25, 8, 6),
   /** What the pencil drew; only in the pictures of tracings. */
   TRACED("what was traced", 0.18),
+  /** The finished edge of the first size of a run; only in pictures of sizes. */
+  SIZE_1("", 0.35),
+  /** The second size of a run: long dashes. */
+  SIZE_2("", 0.35, 24, 4),
+  /** The third size of a run: short dashes. */
+  SIZE_3("", 0.35, 8, 5),
+  /** The fourth size of a run: dots. */
+  SIZE_4("", 0.35, 2, 4),
+  /** The fifth size of a run: dashes and dots. */
+  SIZE_5("", 0.35, 18, 4, 2, 4),
+  /** The sixth size of a run: dashes and pairs of dots. */
+  SIZE_6("", 0.35, 18, 4, 2, 4, 2, 4),
   /** The edge at which a step of the work is done; only in the pictures of steps. */
   WORKED("", 0.5),
   /** Edges of sheets, test squares and other furniture of the page. */
@@ -58,6 +71,18 @@ public enum StrokeStyle {
     this.meaning = meaning;
     this.weight = Length.mm(weight);
     this.dashes = Arrays.stream(dashesInWeights).mapToObj(n -> this.weight.times(n)).toList();
+  }
+
+  /**
+   * The line of one size of a run, by which it is told from its neighbours.
+   *
+   * @param number the place of the size in the run, from 0; after the sixth the lines begin again
+   * @return a line of its own among six that follow each other
+   */
+  @Experimental
+  public static StrokeStyle ofSize(int number) {
+    List<StrokeStyle> sizes = List.of(SIZE_1, SIZE_2, SIZE_3, SIZE_4, SIZE_5, SIZE_6);
+    return sizes.get(Math.floorMod(number, sizes.size()));
   }
 
   /**
