@@ -4,6 +4,7 @@ import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import dev.drafting.export.csv.ChalkingFile;
 import dev.drafting.export.csv.CutListFile;
 import dev.drafting.export.csv.MeasuresFile;
 import dev.drafting.export.csv.StripsFile;
@@ -208,6 +209,17 @@ public final class Export {
         .with(
             MeasuresFile.FILE_ENDING,
             (drawing, out) -> MeasuresFile.of(draft.measures()).write(out));
+  }
+
+  /**
+   * Also the pieces as tables of points to be chalked straight on the cloth, as CSV.
+   *
+   * @return the export
+   */
+  @Experimental
+  public Export chalking() {
+    return with(
+        ChalkingFile.FILE_ENDING, (drawing, out) -> ChalkingFile.of(draft.cutPieces()).write(out));
   }
 
   /**
