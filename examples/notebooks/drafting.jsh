@@ -130,6 +130,7 @@ import dev.drafting.export.drawing.TracingDrawing;
 import dev.drafting.export.dxf.DxfFormat;
 import dev.drafting.export.dxf.PieceFile;
 import dev.drafting.export.hpgl.HpglFormat;
+import dev.drafting.export.pdf.PagesPdf;
 import dev.drafting.export.pdf.Paper;
 import dev.drafting.export.pdf.ProjectorPdf;
 import dev.drafting.export.pdf.TiledPdf;

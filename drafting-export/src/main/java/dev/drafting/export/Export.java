@@ -171,6 +171,19 @@ public final class Export {
   }
 
   /**
+   * Also the making-up sheet as PDF.
+   *
+   * @param paper what is in the printer, for instance {@link Paper#A4}
+   * @return the export
+   */
+  @Experimental
+  public Export sheet(Paper paper) {
+    return with(
+        "-making-up-" + PlainName.of(paper.name()) + ".pdf",
+        (drawing, out) -> MakingUpSheet.of(draft, drawing).writePdf(paper, out));
+  }
+
+  /**
    * Also the pattern at true size for a roll plotter, as HPGL/2.
    *
    * @return the export

@@ -1,8 +1,11 @@
 package dev.drafting.export.sheet;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.export.drawing.DraftDrawing;
 import dev.drafting.export.drawing.Drawing;
+import dev.drafting.export.pdf.PagesPdf;
+import dev.drafting.export.pdf.Paper;
 import dev.drafting.knit.Draft;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -13,7 +16,8 @@ import javax.xml.stream.XMLStreamException;
 
 /**
  * The making-up sheet of a draft: findings first, then finished measures, goods to buy, pieces and
- * cut list, strips, order of work and cautions. Lengths are in centimetres with inches beside them.
+ * cut list, strips, order of work, cautions and tables to chalk the pieces without paper. Lengths
+ * are in centimetres with inches beside them.
  *
  * <pre>{@code
  * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
@@ -67,11 +71,36 @@ public final class MakingUpSheet {
       var xml =
           XMLOutputFactory.newDefaultFactory()
               .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
-      new SheetPage(draft, drawing, new Html(xml)).write();
+      new SheetContents(draft, drawing).write(new HtmlSheet(new Html(xml)));
       xml.flush();
     } catch (XMLStreamException e) {
       throw new IOException("the making-up sheet cannot be written", e);
     }
+  }
+
+  /**
+   * The sheet set on pages of paper, to be printed by {@link dev.drafting.export.pdf.PagesPdf}.
+   *
+   * @param paper what is in the printer, upright
+   * @return one group a page
+   */
+  @Experimental
+  public Drawing pages(Paper paper) {
+    PageFlow flow = new PageFlow(draft.name() + ": making-up sheet", paper);
+    new SheetContents(draft, drawing).write(new PaperSheet(flow));
+    return flow.pages();
+  }
+
+  /**
+   * Writes the sheet as PDF. The stream is left open.
+   *
+   * @param paper what is in the printer, upright
+   * @param out where the bytes go
+   * @throws IOException if the stream fails
+   */
+  @Experimental
+  public void writePdf(Paper paper, OutputStream out) throws IOException {
+    PagesPdf.on(paper).write(pages(paper), out);
   }
 
   @Override

@@ -9,21 +9,18 @@ import dev.drafting.knit.band.StripSection;
 import dev.drafting.knit.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import javax.xml.stream.XMLStreamException;
 
 /** What the sheet says of one strip: how to cut and join it, where to mark it, how it will lie. */
 final class StripCard {
   private final Strip strip;
-  private final Html html;
 
-  StripCard(Strip strip, Html html) {
+  StripCard(Strip strip) {
     this.strip = strip;
-    this.html = html;
   }
 
-  void write() throws XMLStreamException {
-    html.text("h3", strip.name());
-    html.terms(
+  <X extends Exception> void write(SheetWriter<X> sheet) throws X {
+    sheet.heading(strip.name());
+    sheet.terms(
         List.of(
             "Finish",
             strip.finish().describe(),
@@ -41,7 +38,7 @@ final class StripCard {
             Wording.percent(strip.stretchAsked()),
             "How it will lie",
             outcome()));
-    marks();
+    marks(sheet);
   }
 
   private String outcome() {
@@ -60,7 +57,7 @@ final class StripCard {
         : meant + ", by " + Wording.amount(margin) + ".";
   }
 
-  private void marks() throws XMLStreamException {
+  private <X extends Exception> void marks(SheetWriter<X> sheet) throws X {
     List<List<String>> rows = new ArrayList<>();
     List<StripMark> marks = strip.marks();
     List<StripSection> sections = strip.sections();
@@ -73,7 +70,7 @@ final class StripCard {
               Tape.both(mark.onEdge()),
               Wording.percent(sections.get(i).stretch())));
     }
-    html.table(
+    sheet.table(
         "Marks on " + strip.name() + ", " + strip.rule().marks().plainName(),
         List.of(
             "Mark",

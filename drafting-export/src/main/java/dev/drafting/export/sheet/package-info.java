@@ -3,8 +3,8 @@
  * for browser, phone, screen reader and printer. Open {@link
  * dev.drafting.export.sheet.MakingUpSheet}.
  *
- * <p>In comes a draft; out goes HTML with its style and pictures inside. The same draft gives the
- * same bytes. Nulls are refused; all values may be shared between threads.
+ * <p>In comes a draft; out goes HTML with its style and pictures inside, or PDF for a printer. The
+ * same draft gives the same bytes. Nulls are refused; all values may be shared between threads.
  */
 @NullMarked
 @CheckReturnValue

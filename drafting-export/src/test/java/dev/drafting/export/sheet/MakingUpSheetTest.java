@@ -63,7 +63,8 @@ class MakingUpSheetTest {
             "Strips",
             "Seams and stitches",
             "Order of work",
-            "Cautions"),
+            "Cautions",
+            "Without paper"),
         texts(page, "h2"));
     assertEquals("en-GB", page.getDocumentElement().getAttribute("lang"));
   }
