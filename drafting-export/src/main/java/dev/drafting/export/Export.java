@@ -11,10 +11,14 @@ import dev.drafting.export.csv.StripsFile;
 import dev.drafting.export.drawing.DraftDrawing;
 import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.Format;
+import dev.drafting.export.drawing.GaugeDrawing;
+import dev.drafting.export.drawing.Group;
 import dev.drafting.export.drawing.PlainName;
+import dev.drafting.export.drawing.TransferDrawing;
 import dev.drafting.export.dxf.DxfFormat;
 import dev.drafting.export.dxf.PieceFile;
 import dev.drafting.export.hpgl.HpglFormat;
+import dev.drafting.export.pdf.PagesPdf;
 import dev.drafting.export.pdf.Paper;
 import dev.drafting.export.pdf.ProjectorPdf;
 import dev.drafting.export.pdf.TiledPdf;
@@ -82,13 +86,26 @@ public final class Export {
   }
 
   /**
-   * Also a PDF of the pattern at true size, on sheets to be taped together.
+   * Also a PDF of the pattern at true size, on sheets to be taped together. Where two pieces share
+   * one paper, the lines in which the inner one differs come on sheets of their own as well.
    *
    * @param paper what is in the printer
    * @return the export
    */
   public Export pdf(Paper paper) {
-    return format(TiledPdf.on(paper));
+    return onPaper(TiledPdf.on(paper));
+  }
+
+  private Export onPaper(Format format) {
+    return with(
+        format.fileEnding(),
+        (drawing, out) -> {
+          Drawing whole = drawing;
+          for (Group transfer : TransferDrawing.of(draft)) {
+            whole = whole.with(transfer);
+          }
+          format.write(whole, out);
+        });
   }
 
   /**
@@ -99,7 +116,7 @@ public final class Export {
    */
   @Experimental
   public Export wide(Paper paper) {
-    return format(WidePdf.on(paper));
+    return onPaper(WidePdf.on(paper));
   }
 
   /**
@@ -111,7 +128,7 @@ public final class Export {
    */
   @Experimental
   public Export roll(Length width) {
-    return format(WidePdf.onRoll(width));
+    return onPaper(WidePdf.onRoll(width));
   }
 
   /**
@@ -181,6 +198,19 @@ public final class Export {
     return with(
         "-making-up-" + PlainName.of(paper.name()) + ".pdf",
         (drawing, out) -> MakingUpSheet.of(draft, drawing).writePdf(paper, out));
+  }
+
+  /**
+   * Also a page with a gauge for turn-ups and ladders for the stretch test, as PDF.
+   *
+   * @param paper what is in the printer
+   * @return the export
+   */
+  @Experimental
+  public Export gauge(Paper paper) {
+    return with(
+        "-gauge-" + PlainName.of(paper.name()) + ".pdf",
+        (drawing, out) -> PagesPdf.on(paper).write(GaugeDrawing.of(), out));
   }
 
   /**
