@@ -191,6 +191,7 @@ import dev.drafting.knit.fabric.StretchClass;
 import dev.drafting.knit.fabric.Structure;
 import dev.drafting.knit.fabric.TypicalRange;
 import dev.drafting.knit.garment.Beanie;
+import dev.drafting.knit.garment.BoxerBriefs;
 import dev.drafting.knit.garment.HalfCircleSkirt;
 import dev.drafting.knit.garment.Leggings;
 import dev.drafting.knit.garment.RaglanSweatshirt;

@@ -111,9 +111,13 @@ public final class Leggings implements GarmentTemplate {
                 List.of(
                     Edge.of("hem", Curve.line(backHem, frontHem)),
                     Edge.of("front inside leg", frontLeg),
-                    Edge.of("front centre", centre(frontFork, frontWaist)),
-                    Edge.of("waist", waist(frontWaist, backWaist)),
-                    Edge.of("back centre", centre(backFork, backWaist).reversed()),
+                    Edge.of(
+                        "front centre",
+                        LegCurves.centre(frontFork, outwards(frontFork), frontWaist)),
+                    Edge.of("waist", LegCurves.waist(frontWaist, backWaist)),
+                    Edge.of(
+                        "back centre",
+                        LegCurves.centre(backFork, outwards(backFork), backWaist).reversed()),
                     Edge.of("back inside leg", insideLeg(backHem, backFork).reversed())))
             .withCutting(Cutting.pairs(1));
     return Pattern.of(
@@ -139,30 +143,6 @@ public final class Leggings implements GarmentTemplate {
   /** The way in which the inside leg arrives at the fork, to the side on which the fork lies. */
   private static Vector outwards(Point fork) {
     return new Vector(Math.copySign(Math.sin(LEANING), fork.x()), Math.cos(LEANING));
-  }
-
-  /** Leaves the fork square to the inside leg, and arrives upright at the waist. */
-  private static Curve centre(Point fork, Point waist) {
-    Vector into = outwards(fork);
-    double way = Math.abs(fork.x() - waist.x());
-    Vector across = fork.x() > 0 ? into.left() : into.left().negated();
-    return Curve.of(
-        new Cubic(
-            fork,
-            fork.plus(across.times(way)),
-            new Point(waist.x(), fork.y() + LONG * (waist.y() - fork.y())),
-            waist));
-  }
-
-  /** Square to the centres of front and back. */
-  private static Curve waist(Point front, Point back) {
-    double handle = LONG * (front.x() - back.x());
-    return Curve.of(
-        new Cubic(
-            front,
-            new Point(front.x() - handle, front.y()),
-            new Point(back.x() + handle, back.y()),
-            back));
   }
 
   /** The point at this x that makes the back of the inside leg as long as its front. */

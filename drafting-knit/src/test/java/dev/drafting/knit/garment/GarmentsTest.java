@@ -58,7 +58,8 @@ class GarmentsTest {
             "half-circle-skirt",
             "leggings",
             "beanie",
-            "raglan-sweatshirt"),
+            "raglan-sweatshirt",
+            "boxer-briefs"),
         Templates.installed().ids());
   }
 
