@@ -54,6 +54,18 @@ public interface GarmentTemplate extends Serializable {
   }
 
   /**
+   * Tells whether the whole garment grows evenly with its dimensions: all of them larger by one
+   * factor, every finished edge larger by that factor. Allowances and widths of finishes are no
+   * part of it.
+   *
+   * @return true unless the template says otherwise, because parts of it, such as a pocket or a
+   *     strap, are the same in all sizes
+   */
+  default boolean growsEvenly() {
+    return true;
+  }
+
+  /**
    * Draws the garment.
    *
    * @param given every dimension and choice, each within its bounds

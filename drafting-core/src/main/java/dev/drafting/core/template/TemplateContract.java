@@ -16,10 +16,18 @@ import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What every template has to keep, tried on dimensions from all over its bounds: outlines that do
- * not cross themselves, seams that match to 0.01 mm less their ease, nothing amiss where the pieces
- * are joined, wider pieces for more girth, larger ones for more of everything, the same pattern for
- * the same dimensions, and refusals that name what is out of bounds.
+ * What every template has to keep, tried on dimensions from all over its bounds and at the bounds
+ * themselves: outlines that do not cross themselves, seams that match to 0.01 mm less their ease,
+ * nothing worse than a note found where the pieces are joined, wider pieces for more girth, the
+ * same pattern for the same dimensions, and refusals that name what is out of bounds.
+ *
+ * <p>A template that {@linkplain GarmentTemplate#growsEvenly() grows evenly} also keeps the law of
+ * scale: all dimensions larger by one factor, every finished edge is larger by it, to 0.01 mm. The
+ * factor is up to 1.5, as far as the bounds of all dimensions leave room; without room the law is
+ * not asked for. It is tried on two hundred of the sets of dimensions at most.
+ *
+ * <p>In a test of one's own it is one line, in whatever library the tests are written: what it
+ * returns has to be empty.
  *
  * <pre>{@code
  * TemplateContract.check(Templates.installed().get("straight-skirt"), 1, 5);  // => []
@@ -31,6 +39,7 @@ import org.jspecify.annotations.Nullable;
 public final class TemplateContract {
   private static final double MATCHED_MM = 0.01;
   private static final int MOST_TOLD = 20;
+  private static final int GROWN = 200;
 
   private final GarmentTemplate template;
   private final List<String> violations = new ArrayList<>();
@@ -51,8 +60,14 @@ public final class TemplateContract {
     TemplateContract contract = new TemplateContract(template);
     contract.usual();
     contract.outside();
-    for (Dimensions given : contract.sample(seed, tries)) {
-      contract.inside(given);
+    List<Dimensions> sample = contract.sample(seed, tries);
+    sample.forEach(contract::inside);
+    contract.atBounds();
+    EvenGrowth growth = new EvenGrowth(template);
+    if (growth.isAsked()) {
+      for (Dimensions given : sample.subList(0, Math.min(tries, GROWN))) {
+        growth.violation(given).ifPresent(what -> contract.tell(given, what));
+      }
     }
     return contract.violations.stream().limit(MOST_TOLD).toList();
   }
@@ -97,6 +112,13 @@ public final class TemplateContract {
           }
         }
       }
+    }
+  }
+
+  private void atBounds() {
+    for (Dimension dimension : template.dimensions()) {
+      inside(Dimensions.of().with(dimension.name(), dimension.least()));
+      inside(Dimensions.of().with(dimension.name(), dimension.most()));
     }
   }
 

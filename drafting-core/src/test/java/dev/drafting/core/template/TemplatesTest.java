@@ -10,6 +10,7 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.measure.LengthUnit;
 import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
@@ -119,6 +120,63 @@ class TemplatesTest {
     List<String> fixed = TemplateContract.check(new Tube(0, 0), 1, 3);
     assertTrue(
         fixed.get(0).startsWith("more girth does not make the pieces wider"), fixed.toString());
+  }
+
+  /** A margin that is the same in all sizes breaks the law of scale, unless that is said. */
+  @Test
+  void aTemplateGrowsEvenlyOrSaysThatItDoesNot() {
+    List<String> uneven = TemplateContract.check(new Margined(false), 1, 3);
+    assertTrue(
+        uneven.get(0).startsWith("front / hem does not grow evenly with the dimensions, by "),
+        uneven.toString());
+    assertEquals(List.of(), TemplateContract.check(new Margined(true), 1, 50));
+  }
+
+  /** What is right everywhere but at the end of a bound is found there. */
+  @Test
+  void theBoundsThemselvesAreTried() {
+    List<String> violations = TemplateContract.check(new BrokenAtItsBound(), 1, 1);
+    assertEquals(
+        List.of("tube: it cannot be as long as that (length 90 cm)"),
+        violations.stream().map(v -> v.replace(". Found: 90 cm. Accepted: less.", "")).toList());
+  }
+
+  private static final class Margined extends Tube {
+    private static final long serialVersionUID = 1L;
+    private final boolean said;
+
+    Margined(boolean said) {
+      super(0, 1);
+      this.said = said;
+    }
+
+    @Override
+    public boolean growsEvenly() {
+      return !said;
+    }
+
+    @Override
+    public Pattern draw(Dimensions given) {
+      return super.draw(given.with("girth", given.length("girth").plus(Length.mm(40))));
+    }
+  }
+
+  private static final class BrokenAtItsBound extends Tube {
+    private static final long serialVersionUID = 1L;
+
+    BrokenAtItsBound() {
+      super(0, 1);
+    }
+
+    @Override
+    public Pattern draw(Dimensions given) {
+      if (given.length("length").equals(Length.cm(90))) {
+        throw DraftingException.of("it cannot be as long as that")
+            .value(given.length("length").text(LengthUnit.CM))
+            .accepted("less");
+      }
+      return super.draw(given);
+    }
   }
 
   @Test
