@@ -216,6 +216,13 @@ import dev.drafting.knit.sewing.SewnLine;
 import dev.drafting.knit.sewing.Step;
 import dev.drafting.knit.sewing.Stitch;
 import dev.drafting.knit.sewing.StitchType;
+import dev.drafting.knit.size.Body;
+import dev.drafting.knit.size.BodyMeasure;
+import dev.drafting.knit.size.BodyRule;
+import dev.drafting.knit.size.BodySizes;
+import dev.drafting.knit.size.Fit;
+import dev.drafting.knit.size.FittedTemplate;
+import dev.drafting.knit.size.MadeToMeasure;
 import dev.drafting.knit.wording.Wording;
 // left out: dev.drafting.core.CheckReturnValue (for tools that read the library)
 // left out: dev.drafting.core.Experimental (for tools that read the library)

@@ -1,9 +1,12 @@
 package dev.drafting.knit;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.band.BodyPart;
+import dev.drafting.knit.size.Body;
+import dev.drafting.knit.size.BodyMeasure;
 import dev.drafting.knit.wording.Wording;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -23,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * Wearer.of().withChest(Length.cm(98)).withHead(Length.cm(58));  // => chest 98 cm, head 58 cm
  * Wearer.of().withAge(6);  // => 6 years
+ * Wearer.of(Body.of().with(BodyMeasure.BUST_GIRTH, Length.cm(92)).with(BodyMeasure.HIP_GIRTH, Length.cm(98)));  // => chest 92 cm, hips 98 cm
  * }</pre>
  *
  * @since 0.1
@@ -59,6 +63,29 @@ public final class Wearer implements Serializable {
    */
   public static Wearer of() {
     return UNKNOWN;
+  }
+
+  /**
+   * The wearer with this body: what is known of chest or bust, head, hip, height and age.
+   *
+   * @param body its measures
+   * @return the wearer
+   */
+  @Experimental
+  public static Wearer of(Body body) {
+    Wearer wearer =
+        new Wearer(
+            body.measure(BodyMeasure.BUST_GIRTH)
+                .or(() -> body.measure(BodyMeasure.CHEST_GIRTH))
+                .orElse(null),
+            Map.of(),
+            body.measure(BodyMeasure.HEIGHT).orElse(null),
+            body.age().isPresent() ? body.age().getAsInt() : null);
+    Optional<Length> head = body.measure(BodyMeasure.HEAD_GIRTH);
+    Wearer known = head.isPresent() ? wearer.withHead(head.get()) : wearer;
+    return body.measure(BodyMeasure.HIP_GIRTH)
+        .map(hip -> known.withGirth(BodyPart.HIPS, hip))
+        .orElse(known);
   }
 
   /**

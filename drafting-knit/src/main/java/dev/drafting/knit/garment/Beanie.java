@@ -14,9 +14,12 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
-import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.knit.band.FoldedBand;
 import dev.drafting.knit.band.Intent;
+import dev.drafting.knit.size.BodyMeasure;
+import dev.drafting.knit.size.BodyRule;
+import dev.drafting.knit.size.Fit;
+import dev.drafting.knit.size.FittedTemplate;
 import java.util.List;
 
 /**
@@ -32,7 +35,7 @@ import java.util.List;
  * @since 0.1
  */
 @Experimental
-public final class Beanie implements GarmentTemplate {
+public final class Beanie implements FittedTemplate {
   private static final long serialVersionUID = 1L;
   private static final Length ALLOWANCE = Length.mm(7);
 
@@ -69,6 +72,15 @@ public final class Beanie implements GarmentTemplate {
             Length.mm(60),
             Length.mm(95),
             Length.mm(150)));
+  }
+
+  /** Shares of the project's own, no source. */
+  @Override
+  public List<BodyRule> bodyRules() {
+    return List.of(
+        BodyRule.girth("round", Fit.stretchUsed(0.2), BodyMeasure.HEAD_GIRTH),
+        BodyRule.length("height", BodyMeasure.HEAD_GIRTH).times(0.23),
+        BodyRule.length("crown", BodyMeasure.HEAD_GIRTH).times(1 / 6.0));
   }
 
   @Override

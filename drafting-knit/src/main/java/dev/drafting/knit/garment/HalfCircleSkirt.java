@@ -13,9 +13,12 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
-import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.knit.band.FoldedBand;
 import dev.drafting.knit.hem.TurnedHem;
+import dev.drafting.knit.size.BodyMeasure;
+import dev.drafting.knit.size.BodyRule;
+import dev.drafting.knit.size.Fit;
+import dev.drafting.knit.size.FittedTemplate;
 import java.util.List;
 
 /**
@@ -30,7 +33,7 @@ import java.util.List;
  * @since 0.1
  */
 @Experimental
-public final class HalfCircleSkirt implements GarmentTemplate {
+public final class HalfCircleSkirt implements FittedTemplate {
   private static final long serialVersionUID = 1L;
   private static final Length ALLOWANCE = Length.mm(7);
   private static final Angle QUARTER = Angle.degrees(90);
@@ -59,6 +62,12 @@ public final class HalfCircleSkirt implements GarmentTemplate {
             Length.cm(140)),
         Dimension.length(
             "length", "from the band to the hem", Length.cm(20), Length.cm(55), Length.cm(100)));
+  }
+
+  /** Shares of the project's own, no source. */
+  @Override
+  public List<BodyRule> bodyRules() {
+    return List.of(BodyRule.girth("waist", Fit.ease(0.06), BodyMeasure.WAIST_GIRTH));
   }
 
   @Override

@@ -15,9 +15,12 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
-import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.knit.band.Casing;
 import dev.drafting.knit.hem.TurnedHem;
+import dev.drafting.knit.size.BodyMeasure;
+import dev.drafting.knit.size.BodyRule;
+import dev.drafting.knit.size.Fit;
+import dev.drafting.knit.size.FittedTemplate;
 import java.util.List;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -37,7 +40,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * @since 0.1
  */
 @Experimental
-public final class Leggings implements GarmentTemplate {
+public final class Leggings implements FittedTemplate {
   private static final long serialVersionUID = 1L;
   private static final double FRONT_SHARE = 1 / 3.0;
   private static final double LEANING = Math.toRadians(8);
@@ -63,17 +66,17 @@ public final class Leggings implements GarmentTemplate {
   public List<Dimension> dimensions() {
     return List.of(
         Dimension.girth(
-            "hip", "all round at the hip", Length.cm(50), Length.cm(88), Length.cm(140)),
+            "hip", "all round at the hip", Length.cm(44), Length.cm(88), Length.cm(140)),
         Dimension.length(
             "fork",
             "how far front and back together reach between the legs",
-            Length.mm(60),
+            Length.mm(50),
             Length.mm(100),
             Length.mm(160)),
         Dimension.length(
             "rise",
             "from the fork up to the upper edge, at the front",
-            Length.mm(160),
+            Length.mm(130),
             Length.mm(230),
             Length.mm(330)),
         Dimension.length(
@@ -90,6 +93,17 @@ public final class Leggings implements GarmentTemplate {
             Length.mm(950)),
         Dimension.length(
             "hem", "how wide the hem lies flat", Length.mm(60), Length.mm(95), Length.mm(120)));
+  }
+
+  /** Shares of the project's own, no source. */
+  @Override
+  public List<BodyRule> bodyRules() {
+    return List.of(
+        BodyRule.girth("hip", Fit.stretchUsed(0.2), BodyMeasure.HIP_GIRTH),
+        BodyRule.length("fork", BodyMeasure.HIP_GIRTH).times(0.105),
+        BodyRule.length("rise", BodyMeasure.BODY_RISE).times(0.85),
+        BodyRule.length("inside leg", BodyMeasure.INSIDE_LEG).plus(Length.cm(-7)),
+        BodyRule.girth("hem", Fit.stretchUsed(0.2), BodyMeasure.ANKLE_GIRTH).times(0.5));
   }
 
   @Override

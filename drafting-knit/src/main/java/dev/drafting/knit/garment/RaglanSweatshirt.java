@@ -6,8 +6,11 @@ import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
-import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.knit.band.FoldedBand;
+import dev.drafting.knit.size.BodyMeasure;
+import dev.drafting.knit.size.BodyRule;
+import dev.drafting.knit.size.Fit;
+import dev.drafting.knit.size.FittedTemplate;
 import java.util.List;
 
 /**
@@ -25,7 +28,7 @@ import java.util.List;
  * @since 0.1
  */
 @Experimental
-public final class RaglanSweatshirt implements GarmentTemplate {
+public final class RaglanSweatshirt implements FittedTemplate {
   private static final long serialVersionUID = 1L;
   private static final Length ALLOWANCE = Length.mm(7);
   private static final Length RIB = Length.mm(60);
@@ -72,6 +75,23 @@ public final class RaglanSweatshirt implements GarmentTemplate {
             Length.mm(85),
             Length.mm(110),
             Length.mm(140)));
+  }
+
+  /** Shares and lengths of the project's own, no source. */
+  @Override
+  public List<BodyRule> bodyRules() {
+    return List.of(
+        BodyRule.girth("chest", Fit.ease(0.15), BodyMeasure.BUST_GIRTH, BodyMeasure.CHEST_GIRTH),
+        BodyRule.length("length", BodyMeasure.CERVICAL_TO_WAIST).plus(Length.cm(25)),
+        BodyRule.length("neck width", BodyMeasure.NECK_BASE_GIRTH)
+            .times(0.15)
+            .plus(Length.cm(13.2)),
+        BodyRule.length("armhole depth", BodyMeasure.SCYE_DEPTH).plus(Length.cm(6.5)),
+        BodyRule.length("sleeve width", BodyMeasure.UPPER_ARM_GIRTH)
+            .times(0.2)
+            .plus(Length.cm(14.5)),
+        BodyRule.length("sleeve length", BodyMeasure.ARM_LENGTH).plus(Length.cm(-11)),
+        BodyRule.length("wrist", BodyMeasure.WRIST_GIRTH).times(0.5).plus(Length.cm(3)));
   }
 
   @Override

@@ -6,10 +6,12 @@ import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
-import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.knit.band.FoldedBand;
 import dev.drafting.knit.band.WrappedBinding;
 import dev.drafting.knit.hem.TurnedHem;
+import dev.drafting.knit.size.BodyRule;
+import dev.drafting.knit.size.Fit;
+import dev.drafting.knit.size.FittedTemplate;
 import java.util.List;
 
 /**
@@ -23,7 +25,7 @@ import java.util.List;
  * @since 0.1
  */
 @Experimental
-public final class SleevelessTop implements GarmentTemplate {
+public final class SleevelessTop implements FittedTemplate {
   private static final long serialVersionUID = 1L;
   private static final Length ALLOWANCE = Length.mm(7);
 
@@ -43,6 +45,11 @@ public final class SleevelessTop implements GarmentTemplate {
   @Override
   public List<Dimension> dimensions() {
     return TopDimensions.of(Length.cm(76), Length.mm(55), Length.mm(75));
+  }
+
+  @Override
+  public List<BodyRule> bodyRules() {
+    return TopDimensions.rules(Fit.stretchUsed(0.15), 0.43);
   }
 
   @Override

@@ -10,9 +10,12 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
-import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.knit.band.Casing;
 import dev.drafting.knit.hem.TurnedHem;
+import dev.drafting.knit.size.BodyMeasure;
+import dev.drafting.knit.size.BodyRule;
+import dev.drafting.knit.size.Fit;
+import dev.drafting.knit.size.FittedTemplate;
 import java.util.List;
 
 /**
@@ -25,7 +28,7 @@ import java.util.List;
  * @since 0.1
  */
 @Experimental
-public final class StraightSkirt implements GarmentTemplate {
+public final class StraightSkirt implements FittedTemplate {
   private static final long serialVersionUID = 1L;
 
   /** Makes the template. */
@@ -56,6 +59,12 @@ public final class StraightSkirt implements GarmentTemplate {
             Length.cm(25),
             Length.cm(55),
             Length.cm(110)));
+  }
+
+  /** Shares of the project's own, no source. */
+  @Override
+  public List<BodyRule> bodyRules() {
+    return List.of(BodyRule.girth("hip", Fit.ease(Length.ZERO), BodyMeasure.HIP_GIRTH));
   }
 
   @Override

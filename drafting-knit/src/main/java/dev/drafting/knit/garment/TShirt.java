@@ -15,9 +15,11 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
-import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.knit.band.FoldedBand;
 import dev.drafting.knit.hem.TurnedHem;
+import dev.drafting.knit.size.BodyRule;
+import dev.drafting.knit.size.Fit;
+import dev.drafting.knit.size.FittedTemplate;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.analysis.UnivariateFunction;
@@ -36,7 +38,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * @since 0.1
  */
 @Experimental
-public final class TShirt implements GarmentTemplate {
+public final class TShirt implements FittedTemplate {
   private static final long serialVersionUID = 1L;
   private static final Length ALLOWANCE = Length.mm(7);
   private static final double BELL = 0.5;
@@ -90,6 +92,11 @@ public final class TShirt implements GarmentTemplate {
             Length.mm(8),
             Length.mm(10)));
     return all;
+  }
+
+  @Override
+  public List<BodyRule> bodyRules() {
+    return TopDimensions.rules(Fit.ease(0.05), 0.66);
   }
 
   @Override

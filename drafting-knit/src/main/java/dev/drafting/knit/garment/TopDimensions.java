@@ -2,6 +2,9 @@ package dev.drafting.knit.garment;
 
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.template.Dimension;
+import dev.drafting.knit.size.BodyMeasure;
+import dev.drafting.knit.size.BodyRule;
+import dev.drafting.knit.size.Fit;
 import java.util.List;
 
 /** The dimensions of garments for the upper body. */
@@ -71,5 +74,18 @@ final class TopDimensions {
         least,
         usual,
         most);
+  }
+
+  /**
+   * What they follow (the project's own shares, no source). The seam takes a share of the shoulder,
+   * for the neck of a knit top is wider than the base of the neck.
+   */
+  static List<BodyRule> rules(Fit usual, double shoulder) {
+    return List.of(
+        BodyRule.girth("chest", usual, BodyMeasure.BUST_GIRTH, BodyMeasure.CHEST_GIRTH),
+        BodyRule.length("length", BodyMeasure.CERVICAL_TO_WAIST).plus(Length.cm(24)),
+        BodyRule.length("shoulder", BodyMeasure.SHOULDER_LENGTH).times(shoulder),
+        BodyRule.length("neck width", BodyMeasure.NECK_BASE_GIRTH).times(0.3).plus(Length.cm(6.6)),
+        BodyRule.length("armhole depth", BodyMeasure.SCYE_DEPTH).plus(Length.cm(2.5)));
   }
 }
