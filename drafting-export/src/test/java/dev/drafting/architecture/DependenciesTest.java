@@ -29,6 +29,7 @@ class DependenciesTest {
               "cut", List.of("finding", "measure", "geometry", "offset", "pattern", "assembly")),
           Map.entry("trace", List.of("finding", "measure", "geometry", "offset", "pattern")),
           Map.entry("alter", List.of("finding", "measure", "geometry", "offset", "pattern")),
+          Map.entry("grade", List.of("finding", "measure", "geometry", "pattern")),
           Map.entry("lay", List.of("finding", "measure", "geometry", "offset", "pattern", "cut")),
           Map.entry(
               "template",

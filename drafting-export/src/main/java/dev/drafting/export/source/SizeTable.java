@@ -5,47 +5,40 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.template.Dimensions;
 import dev.drafting.core.template.SizeRun;
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import dev.drafting.knit.size.Body;
+import dev.drafting.knit.size.BodyMeasure;
+import dev.drafting.knit.size.BodySizes;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 
 /**
  * A maker's own table of sizes: a CSV file whose first line is {@code size} and the names of
- * dimensions of a template, with a line for each size. Lengths have their unit, {@code 92 cm}; an
- * empty cell is taken as usual.
+ * dimensions of a template, or of measures of the body, with a line for each size. Lengths have
+ * their unit, {@code 92 cm}; an empty cell is taken as usual, or as not measured.
  *
  * <pre>{@code
  * Path file = Files.writeString(Path.of("target", "crew-sizes.csv"), "size,chest,length\nS,88 cm,60 cm\nM,92 cm,62 cm\n");
  * SizeRun crew = SizeTable.read(file);
  * crew.names();  // => [S, M]
  * crew.dimensions("M").length("chest");  // => 920 mm
+ * Path bodies = Files.writeString(Path.of("target", "crew-bodies.csv"), "size,chest girth,hip girth\nS,88 cm,92 cm\nM,96 cm,100 cm\n");
+ * SizeTable.readBodies(bodies).body("M");  // => chest girth 96 cm, hip girth 100 cm
  * }</pre>
  *
  * @since 0.1
  */
 @Experimental
 public final class SizeTable {
-  private static final int LONGEST_LINE = 2_000;
   private static final int MOST_SIZES = 200;
-  private static final String SIZE = "size";
+  private static final List<String> NAMED = List.of("size");
 
-  private final String name;
-  private final StrictText text;
-  private List<String> columns = List.of();
-
-  private SizeTable(String name, StrictText text) {
-    this.name = name;
-    this.text = text;
-  }
+  private SizeTable() {}
 
   /**
-   * Reads a table.
+   * Reads sizes of a template.
    *
    * @param file a CSV file of at most 200 sizes
    * @return the sizes in the order of the file
@@ -53,93 +46,70 @@ public final class SizeTable {
    *     or a cell is no length; it says in which line and column
    */
   public static SizeRun read(Path file) {
-    String name = StrictText.name(file);
-    try (StrictText text = StrictText.open(file, LONGEST_LINE, MOST_SIZES + 1);
-        CSVParser parser = TracingFile.FORMAT.parse(text)) {
-      return new SizeTable(name, text).sizes(parser);
-    } catch (UncheckedIOException | IOException e) {
-      throw StrictText.unreadable(name, e);
-    }
-  }
-
-  private SizeRun sizes(CSVParser parser) {
+    LengthTable table = table(file, "size, then dimensions, each once, such as size,chest,length");
     Optional<SizeRun> run = Optional.empty();
-    for (CSVRecord line : parser) {
-      if (columns.isEmpty()) {
-        columns = columns(line);
-      } else {
-        String size = size(line);
-        Dimensions dimensions = dimensions(line);
-        run =
-            run.map(sizes -> placed(sizes, size, dimensions))
-                .or(() -> Optional.of(SizeRun.of(size, dimensions)));
-      }
+    for (LengthTable.Line line : table.lines()) {
+      String size = line.names().get(0);
+      Dimensions dimensions = dimensions(line.lengths());
+      run =
+          run.map(sizes -> line.placed(() -> sizes.with(size, dimensions)))
+              .or(() -> Optional.of(SizeRun.of(size, dimensions)));
     }
-    return run.orElseThrow(
-        () ->
-            DraftingException.of("the table has no sizes")
-                .at(name)
-                .accepted(
-                    "a line with size and the names of dimensions, and a line for each size"));
+    return run.orElseThrow();
   }
 
-  private List<String> columns(CSVRecord line) {
-    List<String> names = new ArrayList<>(line.toList());
-    boolean named = names.stream().noneMatch(String::isBlank);
-    boolean once = new HashSet<>(names).size() == names.size();
-    if (names.size() < 2 || !names.get(0).equalsIgnoreCase(SIZE) || !named || !once) {
-      throw fault("the first line does not name the columns")
-          .value(String.join(",", names))
-          .accepted("size, then dimensions, each once, such as size,chest,length");
-    }
-    return List.copyOf(names);
-  }
-
-  private String size(CSVRecord line) {
-    if (line.size() != columns.size()) {
-      throw fault("the line has another number of cells than the first one")
-          .value(line.size())
-          .accepted(String.valueOf(columns.size()));
-    }
-    if (!Entry.isName(line.get(0))) {
-      throw fault("a size has no name that can be used")
-          .value(line.get(0).isEmpty() ? "nothing" : line.get(0))
-          .accepted(Entry.NAME_ACCEPTED);
-    }
-    return line.get(0);
-  }
-
-  private Dimensions dimensions(CSVRecord line) {
+  private static Dimensions dimensions(Map<String, Length> lengths) {
     Dimensions dimensions = Dimensions.of();
-    for (int i = 1; i < columns.size(); i++) {
-      if (!line.get(i).isEmpty()) {
-        dimensions = dimensions.with(columns.get(i), length(line.get(i), columns.get(i)));
-      }
+    for (Map.Entry<String, Length> length : lengths.entrySet()) {
+      dimensions = dimensions.with(length.getKey(), length.getValue());
     }
     return dimensions;
   }
 
-  private Length length(String cell, String column) {
+  /**
+   * Reads bodies; the sizes go by the measure that is named first.
+   *
+   * @param file a CSV file of at most 200 sizes, the smallest first
+   * @return the table of sizes
+   * @throws DraftingException if it cannot be read, has no sizes, names a column or a size twice or
+   *     a measure that there is not, or no body measures so; it says in which line
+   */
+  public static BodySizes readBodies(Path file) {
+    LengthTable table =
+        table(
+            file, "size, then measures of the body, each once, such as size,bust girth,hip girth");
+    Map<String, Body> bodies = new LinkedHashMap<>();
+    for (LengthTable.Line line : table.lines()) {
+      String size = line.names().get(0);
+      if (bodies.put(size, line.placed(() -> body(line.lengths()))) != null) {
+        throw DraftingException.of("a size has no name of its own")
+            .at(line.where())
+            .value(size)
+            .accepted("a name for each size");
+      }
+    }
     try {
-      return Length.parse(cell);
+      return BodySizes.of(BodyMeasure.of(table.lengthColumns().get(0)), bodies);
     } catch (DraftingException e) {
-      throw e.at(where() + ", column " + column);
+      throw e.at(table.file());
     }
   }
 
-  private SizeRun placed(SizeRun sizes, String size, Dimensions dimensions) {
-    try {
-      return sizes.with(size, dimensions);
-    } catch (DraftingException e) {
-      throw e.at(where());
+  private static Body body(Map<String, Length> lengths) {
+    Body body = Body.of();
+    for (Map.Entry<String, Length> length : lengths.entrySet()) {
+      body = body.with(BodyMeasure.of(length.getKey()), length.getValue());
     }
+    return body;
   }
 
-  private String where() {
-    return name + ", line " + text.line();
-  }
-
-  private DraftingException fault(String what) {
-    return DraftingException.of(what).at(where());
+  private static LengthTable table(Path file, String example) {
+    LengthTable table = LengthTable.read(file, NAMED, example, MOST_SIZES);
+    if (table.lines().isEmpty()) {
+      throw DraftingException.of("the table has no sizes")
+          .at(table.file())
+          .accepted("a line that names the columns, and a line for each size");
+    }
+    return table;
   }
 }

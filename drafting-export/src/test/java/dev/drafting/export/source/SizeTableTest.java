@@ -9,6 +9,7 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.template.SizeRun;
 import dev.drafting.core.template.Templates;
+import dev.drafting.knit.size.BodySizes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -53,9 +54,39 @@ class SizeTableTest {
     assertTrue(refused("chest,length\n1,2\n").contains("does not name the columns"));
     assertTrue(refused("size,chest,chest\nS,1 cm,2 cm\n").contains("does not name the columns"));
     assertTrue(refused("size,chest\nS\n").contains("another number of cells"));
-    assertTrue(refused("size,chest\n,88 cm\n").contains("no name that can be used"));
+    assertTrue(refused("size,chest\n,88 cm\n").contains("column size: a name cannot be used"));
     assertTrue(refused("").contains("the table has no sizes"));
     assertTrue(refused("size,chest\n").contains("the table has no sizes"));
+  }
+
+  private BodySizes bodies(String table) throws IOException {
+    return SizeTable.readBodies(Files.writeString(folder.resolve("bodies.csv"), table));
+  }
+
+  private String refusedBodies(String table) {
+    return String.valueOf(assertThrows(DraftingException.class, () -> bodies(table)).getMessage());
+  }
+
+  @Test
+  void bodiesGoByTheMeasureThatIsNamedFirst() throws IOException {
+    BodySizes sizes = bodies("size,bust girth,hip girth\nS,86 cm,\nM,92 cm,98 cm\n");
+    assertEquals("sizes by bust girth: S, M", sizes.toString());
+    assertEquals("bust girth 86 cm", sizes.body("S").toString());
+    assertEquals("89 cm to 95 cm", sizes.interval("M").toString());
+  }
+
+  @Test
+  void saysWhatIsWrongWithBodies() {
+    assertTrue(
+        refusedBodies("size,bust\nS,86 cm\n")
+            .startsWith("bodies.csv, line 2: there is no such measure of the body. Found: bust."));
+    assertTrue(
+        refusedBodies("size,bust girth\nS,86 cm\nM,920 cm\n")
+            .startsWith("bodies.csv, line 3: bust girth: the measure of the body is out of range"));
+    assertTrue(refusedBodies("size,bust girth\nS,86 cm\nS,92 cm\n").contains("of its own"));
+    assertTrue(refusedBodies("size,bust girth\nS,86 cm\nM,80 cm\n").contains("do not grow"));
+    assertTrue(refusedBodies("size,height,hip girth\nS,,90 cm\n").contains("no main measure"));
+    assertTrue(refusedBodies("size,height\n").contains("the table has no sizes"));
   }
 
   /** Seeded damage: still a table, or refused in words. */
