@@ -25,6 +25,11 @@ final class JsonFile {
   private static final int LONGEST_NAME = 100;
   private static final int LONGEST_NUMBER = 40;
 
+  /** What the values of a file may take in memory, roughly; a value knows where it stands. */
+  private static final int MOST_HELD = 50_000_000;
+
+  private static final int HELD_BY_A_VALUE = 200;
+
   private static final JsonFactory FACTORY =
       new JsonFactoryBuilder()
           .streamReadConstraints(
@@ -40,6 +45,7 @@ final class JsonFile {
   private final String name;
   private final StrictText text;
   private final JsonParser parser;
+  private long held;
 
   private JsonFile(String name, StrictText text, JsonParser parser) {
     this.name = name;
@@ -105,6 +111,10 @@ final class JsonFile {
 
   private Entry value(String path) throws IOException {
     String where = place(name, parser.currentTokenLocation());
+    held += HELD_BY_A_VALUE + where.length() + path.length();
+    if (held > MOST_HELD) {
+      throw new StreamConstraintsException("too many values");
+    }
     switch (parser.currentToken()) {
       case START_OBJECT:
         return Entry.ofFields(where, path, fields(path));

@@ -17,9 +17,11 @@ import java.util.Locale;
 /**
  * A text file line by line: strict UTF-8, with or without a byte order mark, with any kind of line
  * end (all are handed on as one line feed). Neither a line nor the number of lines may grow beyond
- * what the reader of the file has stated, and no more than one line is held in memory.
+ * what the reader of the file has stated, nor the whole beyond 16 MB, and no more than one line is
+ * held in memory.
  */
 final class StrictText extends Reader {
+  private static final int LARGEST_BYTES = 16_000_000;
   private static final int LINE_FEED = '\n';
   private static final int CARRIAGE_RETURN = '\r';
 
@@ -28,6 +30,7 @@ final class StrictText extends Reader {
   private final int longestLine;
   private final int mostLines;
   private int line;
+  private int read;
   private boolean afterCarriageReturn;
   private String text = "";
   private int taken;
@@ -115,6 +118,10 @@ final class StrictText extends Reader {
       next = bytes.read();
     }
     afterCarriageReturn = next == CARRIAGE_RETURN;
+    read += size;
+    if (read > LARGEST_BYTES) {
+      throw at(DraftingException.of("the file is too large").accepted("at most 16 MB"));
+    }
     text = decoded(buffer, size) + (next < 0 ? "" : "\n");
     taken = 0;
     return !text.isEmpty() || nextLine();

@@ -113,9 +113,7 @@ final class SvgFile {
     if (placed.isEmpty() && !element.equals("svg")) {
       throw fault("this is no SVG drawing").value(element).accepted("an svg element");
     }
-    if (placed.size() >= DEEPEST) {
-      throw fault("the groups lie too deep").accepted("at most " + DEEPEST + " in each other");
-    }
+    refuseDeep(placed.size());
     SvgTransform here = placed.isEmpty() ? unit() : placed.peek().after(own());
     if (SILENT.contains(element)) {
       skip();
@@ -139,12 +137,19 @@ final class SvgFile {
       int event = xml.next();
       if (event == XMLStreamConstants.START_ELEMENT) {
         refuseReaching();
+        refuseDeep(placed.size() + depth);
         depth++;
       } else if (event == XMLStreamConstants.END_ELEMENT) {
         depth--;
       } else if (event == XMLStreamConstants.ENTITY_REFERENCE) {
         throw fault("the drawing refers to an entity").accepted("plain text");
       }
+    }
+  }
+
+  private void refuseDeep(int depth) {
+    if (depth >= DEEPEST) {
+      throw fault("the groups lie too deep").accepted("at most " + DEEPEST + " in each other");
     }
   }
 

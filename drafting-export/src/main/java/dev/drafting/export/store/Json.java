@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * as their words, points and curves as numbers in millimetres.
  */
 final class Json {
-  static final int LARGEST_BYTES = 100_000_000;
+  static final int LARGEST_BYTES = 25_000_000;
   static final int DEEPEST = 24;
   static final int LONGEST_TEXT = 10_000;
 

@@ -15,8 +15,15 @@ import java.util.Map;
 
 /** Reads the JSON of a stored file, of a bounded size and depth. */
 final class NodeParser {
+  /** What the values of a file may take in memory, roughly; a value knows where it stands. */
+  private static final int MOST_HELD = 60_000_000;
+
+  private static final int HELD_BY_A_VALUE = 200;
+  private static final int HELD_BY_A_NUMBER = 16;
+
   private final String file;
   private final JsonParser parser;
+  private long held;
 
   private NodeParser(String file, JsonParser parser) {
     this.file = file;
@@ -78,7 +85,15 @@ final class NodeParser {
     return path.isEmpty() ? file : file + ", field " + path;
   }
 
+  private void hold(int bytes) throws StreamConstraintsException {
+    held += bytes;
+    if (held > MOST_HELD) {
+      throw new StreamConstraintsException("too many values");
+    }
+  }
+
   private Node value(String path) throws IOException {
+    hold(HELD_BY_A_VALUE + file.length() + path.length());
     return switch (parser.currentToken()) {
       case START_OBJECT -> Node.ofFields(where(path), fields(path));
       case START_ARRAY -> list(path);
@@ -141,6 +156,7 @@ final class NodeParser {
       if (size == numbers.length) {
         numbers = Arrays.copyOf(numbers, 2 * size);
       }
+      hold(HELD_BY_A_NUMBER);
       numbers[size++] = number(path);
     }
     return Arrays.copyOf(numbers, size);

@@ -1,5 +1,6 @@
 package dev.drafting.export.store;
 
+import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -21,12 +22,10 @@ final class Seal {
 
   /** The bytes of an object with the seal as its last field. */
   static byte[] sealed(byte[] object) {
-    byte[] body = Arrays.copyOf(object, object.length - "\n}".length());
-    byte[] digits = digest(body).getBytes(StandardCharsets.UTF_8);
-    byte[] sealed = Arrays.copyOf(body, body.length + START.length + digits.length + END.length);
-    System.arraycopy(START, 0, sealed, body.length, START.length);
-    System.arraycopy(digits, 0, sealed, body.length + START.length, digits.length);
-    System.arraycopy(END, 0, sealed, sealed.length - END.length, END.length);
+    int body = object.length - "\n}".length();
+    byte[] seal = seal(object, body);
+    byte[] sealed = Arrays.copyOf(object, body + seal.length);
+    System.arraycopy(seal, 0, sealed, body, seal.length);
     return sealed;
   }
 
@@ -34,11 +33,17 @@ final class Seal {
   static boolean isWhole(byte[] file) {
     byte[] plain = withoutReturns(file);
     int body = plain.length - START.length - DIGITS - END.length;
-    return body > 0 && Arrays.equals(sealed(endedAt(plain, body)), plain);
+    return body > 0
+        && Arrays.equals(seal(plain, body), Arrays.copyOfRange(plain, body, plain.length));
   }
 
-  private static byte[] endedAt(byte[] plain, int body) {
-    return Arrays.copyOf(plain, body + "\n}".length());
+  /** What follows the body. */
+  private static byte[] seal(byte[] file, int body) {
+    ByteArrayOutputStream seal = new ByteArrayOutputStream();
+    seal.writeBytes(START);
+    seal.writeBytes(digest(file, body).getBytes(StandardCharsets.UTF_8));
+    seal.writeBytes(END);
+    return seal.toByteArray();
   }
 
   private static byte[] withoutReturns(byte[] file) {
@@ -52,9 +57,11 @@ final class Seal {
     return Arrays.copyOf(plain, size);
   }
 
-  private static String digest(byte[] body) {
+  private static String digest(byte[] file, int body) {
     try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(body));
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      digest.update(file, 0, body);
+      return HexFormat.of().formatHex(digest.digest());
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java platform has SHA-256", e);
     }

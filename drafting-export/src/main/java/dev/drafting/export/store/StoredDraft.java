@@ -228,7 +228,7 @@ public final class StoredDraft implements Serializable {
   /**
    * Reads a file with the types of the library.
    *
-   * @param file a stored draft of at most 100 MB
+   * @param file a stored draft of at most 25 MB
    * @return what was kept
    * @throws DraftingException if it cannot be read, is no stored draft, was changed, or is of a
    *     later version
@@ -240,7 +240,7 @@ public final class StoredDraft implements Serializable {
   /**
    * Reads a file.
    *
-   * @param file a stored draft of at most 100 MB
+   * @param file a stored draft of at most 25 MB
    * @param types the finishes and alterations that are known
    * @return what was kept
    * @throws DraftingException if it cannot be read, is no stored draft, was changed, or is of a
@@ -281,13 +281,19 @@ public final class StoredDraft implements Serializable {
    * @throws DraftingException as {@link #read(Path)} does
    */
   public static StoredDraft parse(String json, StoredTypes types) {
-    return read("stored draft", json.getBytes(StandardCharsets.UTF_8), types);
+    String name = "stored draft";
+    refuseLarge(name, json.length());
+    return read(name, json.getBytes(StandardCharsets.UTF_8), types);
+  }
+
+  private static void refuseLarge(String file, int size) {
+    if (size > Json.LARGEST_BYTES) {
+      throw DraftingException.of("the file is too large").at(file).accepted("at most 25 MB");
+    }
   }
 
   private static StoredDraft read(String file, byte[] bytes, StoredTypes types) {
-    if (bytes.length > Json.LARGEST_BYTES) {
-      throw DraftingException.of("the file is too large").at(file).accepted("at most 100 MB");
-    }
+    refuseLarge(file, bytes.length);
     Node whole = NodeParser.parse(file, bytes);
     Reading reading = new Reading(types);
     checkFormat(file, whole);

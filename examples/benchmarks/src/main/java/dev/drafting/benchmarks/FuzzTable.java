@@ -5,16 +5,18 @@ import dev.drafting.core.offset.Offset;
 import dev.drafting.core.offset.OffsetResult;
 import dev.drafting.core.offset.sample.OffsetJudge;
 import dev.drafting.core.offset.sample.RandomOutline;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /**
- * Offsets of seeded random outlines, closed and open, judged one by one. {@code -Dinstances=N} says
- * how many, {@code -Dseed=N} where to begin. What fails is named on stderr by kind and seed.
+ * Offsets of seeded random outlines, closed and open, judged one by one, and as many damaged files
+ * and requests at the doors. {@code -Dinstances=N} says how many, {@code -Dseed=N} where to begin.
+ * What fails is named on stderr by kind and seed.
  */
 final class FuzzTable implements Table {
-  private static final int USUAL = 20_000;
+  private static final int USUAL = 16_000;
   private static final int REPORT_EVERY = 10_000;
   private static final double TOLERANCE_MM = 0.01;
 
@@ -32,9 +34,10 @@ final class FuzzTable implements Table {
   }
 
   @Override
-  public List<Row> rows() {
+  public List<Row> rows() throws IOException {
     RandomOutline.Kind[] kinds = RandomOutline.Kind.values();
-    long each = Math.max(1, Long.getLong("instances", USUAL) / kinds.length);
+    long instances = Long.getLong("instances", USUAL);
+    long each = Math.max(1, instances / kinds.length);
     long first = Long.getLong("seed", 0);
     Count[] counts = new Count[kinds.length];
     for (int k = 0; k < kinds.length; k++) {
@@ -52,6 +55,7 @@ final class FuzzTable implements Table {
     for (int k = 0; k < kinds.length; k++) {
       addRows(kinds[k], counts[k], rows);
     }
+    rows.addAll(new DoorFuzz(name()).rows(instances, first));
     return rows;
   }
 

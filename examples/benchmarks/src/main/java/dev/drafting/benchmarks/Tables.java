@@ -16,7 +16,6 @@ public final class Tables {
           new ExportTable(),
           new LayTable(),
           new FuzzTable(),
-          new DamageTable(),
           new StoreTable());
 
   private Tables() {}

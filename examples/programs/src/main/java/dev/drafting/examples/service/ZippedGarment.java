@@ -3,6 +3,7 @@ package dev.drafting.examples.service;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.export.source.Garment;
 import dev.drafting.export.source.GarmentFolder;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -56,7 +57,7 @@ final class ZippedGarment {
         }
         write(entries, folder.resolve(entry.getName()));
       }
-    } catch (ZipException | IllegalArgumentException e) {
+    } catch (ZipException | EOFException | IllegalArgumentException e) {
       throw DraftingException.of("the zip is damaged")
           .accepted("a zip with " + GarmentFolder.DESCRIPTION + " and a tracing")
           .because(e);

@@ -45,13 +45,36 @@ final class Mutations {
     "../.."
   };
   private static final String[] SIGNS = {
-    "\"", "{", "[", "}", "]", ",", ":", "%", "0,5", "\uFEFF", "\r", "\n", "\t", "\u0000", "\u2028"
+    "\"", "{", "[", "}", "]", ",", ":", "%", "0,5", "\uFEFF", "\r", "\n", "\t", "\u0000", "\u2028",
+    "&", "<"
   };
+  private static final String[] REPEATED = {
+    "[",
+    "{\"a\":",
+    "\"",
+    "9",
+    ".",
+    "-",
+    "(",
+    "<g>",
+    "<metadata>",
+    "&a;",
+    "a",
+    "\n",
+    "1,",
+    "L 1 1 ",
+    "../"
+  };
+  private static final int MOST_DOUBLINGS = 15;
 
   private final Random random;
 
   Mutations(long seed) {
     random = new Random(seed);
+  }
+
+  String text(String text) {
+    return once(text);
   }
 
   byte[] damage(String text) {
@@ -67,12 +90,14 @@ final class Mutations {
   }
 
   private String once(String text) {
-    return switch (random.nextInt(10)) {
+    return switch (random.nextInt(12)) {
       case 0 -> replaceWord(text, SIGNS[random.nextInt(SIGNS.length)]);
       case 1 -> spliced(text);
       case 2 -> deleted(text);
       case 3 -> lines(text);
       case 4 -> replaceWord(text, String.valueOf((random.nextDouble() - 0.5) * 200));
+      case 10 -> replaceWord(text, repeated());
+      case 11 -> twice(text);
       case 5, 6 -> replaceWord(text, word(text));
       default -> replaceWord(text, WORDS[random.nextInt(WORDS.length)]);
     };
@@ -110,6 +135,22 @@ final class Mutations {
     int to = Math.min(text.length(), from + random.nextInt(200));
     int at = random.nextInt(text.length() + 1);
     return text.substring(0, at) + text.substring(from, to) + text.substring(at);
+  }
+
+  /** From one to tens of thousands of something that opens, nests or counts. */
+  private String repeated() {
+    return REPEATED[random.nextInt(REPEATED.length)].repeat(1 << random.nextInt(MOST_DOUBLINGS));
+  }
+
+  /** A line, many times over. */
+  private String twice(String text) {
+    List<String> lines = new ArrayList<>(text.lines().toList());
+    if (lines.isEmpty()) {
+      return text;
+    }
+    int at = random.nextInt(lines.size());
+    lines.set(at, (lines.get(at) + "\n").repeat(2 << random.nextInt(8)).strip());
+    return String.join("\n", lines) + "\n";
   }
 
   private String deleted(String text) {

@@ -1,4 +1,4 @@
-/** Files of a garment, damaged; shared with the benchmarks. */
+/** The doors of the library and what anybody may send to them; shared with the benchmarks. */
 @NullMarked
 package dev.drafting.examples.damage;
 

@@ -5,38 +5,31 @@ import dev.drafting.core.finding.Finding;
 import dev.drafting.export.source.GarmentFolder;
 import dev.drafting.knit.Draft;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A garment folder in which one file is damaged, again and again. */
-public final class DamagedGarment {
+/** A garment folder in which one file comes from anybody. */
+final class GarmentDoor implements Door {
   /** The files of a garment folder. */
-  public static final List<String> FILES =
+  static final List<String> FILES =
       List.of(GarmentFolder.DESCRIPTION, GarmentFolder.TRACING, GarmentFolder.DRAWING);
 
   private final Path folder;
-  private final Path damaged;
-  private final String text;
+  private final String file;
+  private final String sound;
 
-  private DamagedGarment(Path folder, Path damaged, String text) {
+  private GarmentDoor(Path folder, String file, String sound) {
     this.folder = folder;
-    this.damaged = damaged;
-    this.text = text;
+    this.file = file;
+    this.sound = sound;
   }
 
-  /**
-   * Copies a sound garment.
-   *
-   * @param sound a folder with traced points; if the drawing is to be damaged, the points are drawn
-   * @param folder an empty folder, where the copy goes
-   * @param file one of {@link #FILES}
-   * @return the copy, nothing damaged yet
-   * @throws IOException if it cannot be copied
-   */
-  public static DamagedGarment of(Path sound, Path folder, String file) throws IOException {
+  /** Copies a sound garment to an empty folder; for a drawing, its points are drawn. */
+  static GarmentDoor of(Path sound, Path folder, String file) throws IOException {
     String description = Files.readString(sound.resolve(GarmentFolder.DESCRIPTION));
     String tracing = Files.readString(sound.resolve(GarmentFolder.TRACING));
     Files.writeString(folder.resolve(GarmentFolder.DESCRIPTION), description);
@@ -45,11 +38,11 @@ public final class DamagedGarment {
     Path drawnOrTraced = folder.resolve(drawn ? GarmentFolder.DRAWING : GarmentFolder.TRACING);
     Files.writeString(drawnOrTraced, outlines);
     String text = file.equals(GarmentFolder.DESCRIPTION) ? description : outlines;
-    return new DamagedGarment(folder, folder.resolve(file), text);
+    return new GarmentDoor(folder, file, text);
   }
 
   /** A path for every stroke, a unit to the centimetre, y downwards. */
-  private static String drawing(String tracing) {
+  static String drawing(String tracing) {
     StringBuilder svg =
         new StringBuilder("<svg xmlns='http://www.w3.org/2000/svg' width='1cm' viewBox='0 0 1 1'>");
     Map<String, Integer> strokes = new HashMap<>();
@@ -69,42 +62,35 @@ public final class DamagedGarment {
     return svg.append("'/>\n</svg>\n").toString();
   }
 
-  /**
-   * Damages the file and drafts what is left of the garment.
-   *
-   * @param seed says how it is damaged
-   * @return whether it is still a garment; else it was refused with what is wrong and what would be
-   *     accepted
-   * @throws IOException if the damaged file cannot be written
-   */
-  public boolean isDrafted(long seed) throws IOException {
-    Files.write(damaged, new Mutations(seed).damage(text));
-    return isDrafted();
+  @Override
+  public String name() {
+    return file;
   }
 
-  /**
-   * Drafts the garment as it is now.
-   *
-   * @return whether it is still a garment
-   */
-  public boolean isDrafted() {
+  @Override
+  public byte[] sound() {
+    return sound.getBytes(StandardCharsets.UTF_8);
+  }
+
+  @Override
+  public byte[] damaged(long seed) {
+    return new Mutations(seed).damage(sound);
+  }
+
+  @Override
+  public boolean takes(byte[] sent) throws IOException {
+    Files.write(folder.resolve(file), sent);
     try {
       for (Draft draft : GarmentFolder.read(folder).makes().values()) {
         for (Finding finding : draft.findings()) {
-          require(!finding.reason().isBlank(), "a finding without a reason");
+          Door.require(!finding.reason().isBlank(), "a finding without a reason");
         }
-        require(draft.goods().size() > 0, "nothing to buy");
+        Door.require(draft.goods().size() > 0, "nothing to buy");
       }
       return true;
     } catch (DraftingException e) {
-      require(!e.what().isEmpty() && !e.accepted().isEmpty(), "a refusal that does not help");
+      Door.requireHelpful(e);
       return false;
-    }
-  }
-
-  private static void require(boolean holds, String otherwise) {
-    if (!holds) {
-      throw new AssertionError(otherwise);
     }
   }
 }
