@@ -1,5 +1,6 @@
 package dev.drafting.export.drawing;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import java.io.IOException;
@@ -38,6 +39,8 @@ public final class Lettering {
 
   /** Drawn in place of a character that the font lacks. */
   private static final int MISSING = '\u25a1';
+
+  private static final String DOTS = "\u2026";
 
   private static final Pattern WORDS = Pattern.compile("\\s+");
 
@@ -85,8 +88,13 @@ public final class Lettering {
    * @return its width
    */
   public static Length width(String text, Length height) {
+    return height.times(heights(text));
+  }
+
+  /** How wide a text comes out, in heights of a capital. */
+  private static double heights(String text) {
     long units = printable(text).codePoints().mapToLong(c -> Math.max(0, Widths.ADVANCE[c])).sum();
-    return height.times(units * EM / 2048);
+    return units * EM / 2048;
   }
 
   /**
@@ -100,6 +108,36 @@ public final class Lettering {
     StringBuilder shown = new StringBuilder(text.length());
     text.codePoints().forEach(c -> shown.appendCodePoint(has(c) ? c : MISSING));
     return shown.toString();
+  }
+
+  /**
+   * The printable text in the order in which its letters are drawn from left to right: scripts that
+   * are written from right to left, such as Hebrew, are turned round.
+   *
+   * @param text any text
+   * @return a text for programs that draw letter by letter
+   */
+  @Experimental
+  public static String drawn(String text) {
+    return VisualOrder.of(printable(text));
+  }
+
+  /**
+   * The text cut short, with three dots at its end, where it is wider than its room.
+   *
+   * @param text any text
+   * @param height the height of a capital
+   * @param room how wide it may be
+   * @return one line
+   */
+  @Experimental
+  public static String shortened(String text, Length height, Length room) {
+    String line = oneLine(text);
+    if (fits(line, height, room)) {
+      return line;
+    }
+    Length left = room.minus(width(DOTS, height));
+    return line.substring(0, longestStart(line, height, left)).strip() + DOTS;
   }
 
   private static boolean has(int character) {
@@ -153,7 +191,7 @@ public final class Lettering {
   }
 
   private static boolean fits(String text, Length height, Length width) {
-    return width(text, height).compareTo(width) <= 0;
+    return heights(text) * height.toMm() <= width.toMm();
   }
 
   private static int longestStart(String word, Length height, Length width) {

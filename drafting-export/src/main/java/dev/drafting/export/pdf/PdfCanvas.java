@@ -152,7 +152,7 @@ final class PdfCanvas {
   }
 
   private void label(Label label) throws IOException {
-    String text = Lettering.printable(label.text());
+    String text = Lettering.drawn(label.text());
     if (text.isBlank()) {
       return;
     }

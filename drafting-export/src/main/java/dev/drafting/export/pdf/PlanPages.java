@@ -159,7 +159,7 @@ final class PlanPages {
     int count = sheets.cells().size();
     String range = count == 1 ? "sheet " + first : "sheets " + first + " to " + (first + count - 1);
     String turned = sheets.across() ? ", paper across" : ", paper upright";
-    String name = Lettering.wrap(sheets.piece().name(), Length.mm(3.5), frame.width()).get(0);
+    String name = Lettering.shortened(sheets.piece().name(), Length.mm(3.5), frame.width());
     return new TextColumn(frame.minX(), frame.minY() - 2, frame.width().toMm())
         .text(3.5, name)
         .text(2.2, range + turned + "; " + measure(sheets.piece()))

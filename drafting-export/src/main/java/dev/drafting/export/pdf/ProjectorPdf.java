@@ -142,7 +142,7 @@ public final class ProjectorPdf implements Format {
     check.addAll(metric.at(left, bottom + inches.size() + AROUND, HEAD));
     TextColumn words =
         new TextColumn(left, 0, inches.size())
-            .text(HEAD, title)
+            .line(HEAD, title)
             .text(
                 WORDS,
                 "Lay a tape along all sides of a square on the table. Move the projector, or set"

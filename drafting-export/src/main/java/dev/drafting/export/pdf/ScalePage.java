@@ -22,7 +22,8 @@ final class ScalePage {
     TextColumn head =
         new TextColumn(SQUARES_LEFT, squaresTop + TITLE_ABOVE_SQUARES, right - SQUARES_LEFT)
             .text(6, "Print this sheet first, alone")
-            .text(3.2, title + " - pattern at true size for " + paper.name() + " paper");
+            .line(3.2, title)
+            .text(2.5, "Pattern at true size for " + paper.name() + " paper");
     page.addAll(head.labels());
     page.addAll(TestSquare.ofCentimetres(10).at(SQUARES_LEFT, METRIC_BOTTOM, LETTERS));
     page.addAll(TestSquare.ofInches(4).at(SQUARES_LEFT, INCH_BOTTOM, LETTERS));

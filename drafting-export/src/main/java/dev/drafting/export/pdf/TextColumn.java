@@ -35,6 +35,11 @@ final class TextColumn {
     return this;
   }
 
+  /** Sets one line, cut short where it is too long. */
+  TextColumn line(double height, String words) {
+    return text(height, Lettering.shortened(words, Length.mm(height), width));
+  }
+
   /** Sets paragraphs one under the other. */
   TextColumn texts(double height, List<String> paragraphs) {
     TextColumn column = this;

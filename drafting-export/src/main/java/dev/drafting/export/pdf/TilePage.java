@@ -21,6 +21,9 @@ import java.util.List;
 final class TilePage {
   private static final double SMALL = 2;
 
+  /** How wide the words that say what the sheet is may be. */
+  private static final double LONGEST = 80;
+
   /** Free room around the words that say what the sheet is. */
   private static final double AROUND = 6;
 
@@ -128,12 +131,17 @@ final class TilePage {
     FreeRoom room = FreeRoom.within(frame);
     toPage(sheets.on(cell)).forEach(room::take);
     furniture.forEach(room::take);
-    String title = sheets.piece().name() + "  " + cell.label();
+    Length most = Length.mm(LONGEST);
+    Length widest = frame.width().minus(Length.mm(4 * AROUND));
+    String name = Lettering.shortened(sheets.piece().name(), Length.mm(5), widest);
+    String title = name + "  " + cell.label();
     double width = Lettering.width(title, Length.mm(5)).toMm();
-    for (String line : words) {
+    List<String> lines =
+        words.stream().map(w -> Lettering.shortened(w, Length.mm(SMALL), most)).toList();
+    for (String line : lines) {
       width = Math.max(width, Lettering.width(line, Length.mm(SMALL)).toMm());
     }
-    double height = 8 + words.size() * SMALL * 1.8;
+    double height = 8 + lines.size() * SMALL * 1.8;
     double wide = width + 2 * AROUND;
     double high = height + 2 * AROUND;
     Point best = new Point(frame.minX() + wide / 2, frame.maxY() - high / 2);
@@ -144,7 +152,7 @@ final class TilePage {
     double y = corner.y() + height - 5;
     text(title, corner.x(), y, Anchor.START, 5);
     y -= 1.2;
-    for (String line : words) {
+    for (String line : lines) {
       y -= SMALL * 1.8;
       text(line, corner.x(), y, Anchor.START, SMALL);
     }

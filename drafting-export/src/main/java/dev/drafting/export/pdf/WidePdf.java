@@ -12,6 +12,7 @@ import dev.drafting.export.drawing.Format;
 import dev.drafting.export.drawing.Group;
 import dev.drafting.export.drawing.Label;
 import dev.drafting.export.drawing.Legend;
+import dev.drafting.export.drawing.Lettering;
 import dev.drafting.export.drawing.PlainName;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -121,7 +122,7 @@ public final class WidePdf implements Format {
         out,
         pages -> {
           for (int i = 0; i < sheets.size(); i++) {
-            String foot = drawing.title() + ", sheet " + (i + 1) + " of " + sheets.size();
+            String foot = "sheet " + (i + 1) + " of " + sheets.size() + ", " + drawing.title();
             sheet(pages, sheets.get(i), foot);
           }
         });
@@ -131,7 +132,9 @@ public final class WidePdf implements Format {
     double edge = margin.toMm();
     double high = roll ? sheet.height() + 2 * edge : height.toMm();
     Transform move = Transform.translation(new Vector(edge, high - edge));
-    Label name = Label.of(foot, new Point(edge, (edge - FOOT) / 2), Length.mm(FOOT));
+    Length letters = Length.mm(FOOT);
+    String line = Lettering.shortened(foot, letters, width.minus(margin.times(2)));
+    Label name = Label.of(line, new Point(edge, (edge - FOOT) / 2), letters);
     pages.page(
         width.toMm(),
         high,
@@ -152,7 +155,8 @@ public final class WidePdf implements Format {
     TextColumn words =
         new TextColumn(0, 0, CHECK_WIDTH)
             .text(6, "Measure a square first")
-            .text(3.2, title + " - pattern at true size, whole pieces, for " + paper)
+            .line(3.2, title)
+            .text(2.5, "Pattern at true size, whole pieces, for " + paper + ".")
             .text(
                 2.5,
                 "Right: every side is 100 mm (or 4 in), at most 0.5 mm (1/64 in) more or less. If it is"

@@ -75,7 +75,7 @@ final class PixelCanvas {
       graphics.draw(path(stroke.curve()));
     } else if (element instanceof Label label) {
       graphics.setColor(label.isFinding() ? ACCENT : Color.BLACK);
-      Path2D letters = glyphs.outlines(Lettering.printable(label.text()));
+      Path2D letters = glyphs.outlines(Lettering.drawn(label.text()));
       double size = label.height().toMm() * Lettering.EM;
       Point start = label.start();
       AffineTransform place = AffineTransform.getTranslateInstance(start.x(), start.y());

@@ -35,12 +35,27 @@ final class Html {
 
   private void attributes(String... attributes) throws XMLStreamException {
     for (int i = 0; i < attributes.length; i += 2) {
-      xml.writeAttribute(attributes[i], attributes[i + 1]);
+      xml.writeAttribute(attributes[i], allowed(attributes[i + 1]));
     }
   }
 
   void write(String text) throws XMLStreamException {
-    xml.writeCharacters(text);
+    xml.writeCharacters(allowed(text));
+  }
+
+  /** With blanks in place of characters that XML 1.0 does not allow, section 2.2. */
+  private static String allowed(String text) {
+    StringBuilder plain = new StringBuilder(text.length());
+    text.codePoints().map(c -> isAllowed(c) ? c : ' ').forEach(plain::appendCodePoint);
+    return plain.toString();
+  }
+
+  private static boolean isAllowed(int c) {
+    boolean blank = c == '\t' || c == '\n' || c == '\r';
+    return blank
+        || (c >= 0x20 && c <= 0xD7FF)
+        || (c >= 0xE000 && c <= 0xFFFD)
+        || c >= Character.MIN_SUPPLEMENTARY_CODE_POINT;
   }
 
   /** An element that holds a text. */

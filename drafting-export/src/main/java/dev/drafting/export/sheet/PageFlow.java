@@ -142,7 +142,7 @@ final class PageFlow {
 
   /** One line under where the flow stands, cut short to its room. */
   void label(String words, double left, double below, double room) {
-    String line = wrapped(words, BODY, room).get(0);
+    String line = Lettering.shortened(words, Length.mm(BODY), Length.mm(room));
     put(Label.of(line, new Point(MARGIN + left, y - below), Length.mm(BODY)));
   }
 
@@ -240,8 +240,9 @@ final class PageFlow {
   /** Numbers the pages. */
   void end() {
     for (int i = 0; i < pages.size(); i++) {
-      String words = title + ", page " + (i + 1) + " of " + pages.size();
-      String line = wrapped(words, 2, paper.width().toMm() - 2 * MARGIN).get(0);
+      String words = "page " + (i + 1) + " of " + pages.size() + ", " + title;
+      Length room = paper.width().minus(Length.mm(2 * MARGIN));
+      String line = Lettering.shortened(words, Length.mm(2), room);
       Point at = new Point(paper.width().toMm() - MARGIN, MARGIN - 4);
       pages.get(i).add(Label.of(line, at, Length.mm(2)).withAnchor(Anchor.END));
     }

@@ -115,4 +115,38 @@ class DrawingTest {
     assertEquals("te", PlainName.of("T\u00e9\u0000"));
     assertEquals(60, PlainName.of("x".repeat(10_000)).length());
   }
+
+  /**
+   * Unicode Standard Annex 9, the example of a quotation (from memory): capitals stand for letters
+   * of a script written from right to left, here Hebrew ones.
+   */
+  @Test
+  void textsFromRightToLeftAreDrawnInTheirOrder() {
+    assertEquals(
+        "he said \u201c" + hebrew("KO ,") + "789 ,456 ,123" + hebrew(" ERA SEULAV EHT") + "\u201d.",
+        Lettering.drawn(
+            "he said \u201c"
+                + hebrew("THE VALUES ARE ")
+                + "123, 456, 789"
+                + hebrew(", OK")
+                + "\u201d."));
+    assertEquals("\u05dd\u05d5\u05dc\u05e9", Lettering.drawn("\u05e9\u05dc\u05d5\u05dd"));
+    assertEquals("neck", Lettering.drawn("neck"));
+  }
+
+  private static String hebrew(String capitals) {
+    StringBuilder text = new StringBuilder();
+    capitals.chars().forEach(c -> text.append((char) (c >= 'A' ? '\u05d0' + c - 'A' : c)));
+    return text.toString();
+  }
+
+  @Test
+  void longLinesAreShortenedToTheirRoom() {
+    Length room = Length.mm(40);
+    String line = Lettering.shortened("x".repeat(10_000), Length.mm(3), room);
+    assertTrue(line.endsWith("\u2026"), line);
+    assertTrue(Lettering.width(line, Length.mm(3)).compareTo(room) <= 0);
+    assertTrue(Lettering.width(line + "x", Length.mm(3)).compareTo(room) > 0);
+    assertEquals("neck", Lettering.shortened("neck", Length.mm(3), room));
+  }
 }
