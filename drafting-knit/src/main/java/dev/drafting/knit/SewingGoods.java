@@ -36,13 +36,11 @@ final class SewingGoods {
       goods.add(Goods.of("tape or clear elastic, " + width + " wide", metres + " m"));
     }
     sewing
-        .thread()
+        .threadMetres()
         .forEach(
-            (cloth, length) ->
+            (cloth, metres) ->
                 goods.add(
-                    Goods.of(
-                        "thread to match " + cloth,
-                        "about " + Math.round(length.toMm() / 1000) + " m (estimate)")));
+                    Goods.of("thread to match " + cloth, "about " + metres + " m (estimate)")));
     fabrics.forEach(
         fabric ->
             goods.add(Goods.of("needles for " + fabric.name(), Needle.of(fabric).toString())));

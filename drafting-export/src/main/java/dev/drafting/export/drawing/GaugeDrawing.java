@@ -47,16 +47,16 @@ public final class GaugeDrawing {
   public static Drawing of() {
     GaugeDrawing page = new GaugeDrawing();
     String title = "Gauge for turn-ups and stretch";
-    page.words(title, TITLE, WORDS_LEFT, 252, 180);
+    double below = page.words(title, TITLE, WORDS_LEFT, 252, 180);
+    page.stretchWords(below - 7);
     page.turnUps();
-    page.stretchWords();
     page.ladder(METRIC_LEFT, 100, "10 cm at rest");
     page.ladder(INCH_LEFT, 4 * INCH, "4 in at rest");
     return Drawing.of(title, new Group("gauge", page.elements));
   }
 
-  private void stretchWords() {
-    double y = words("Stretch test", 3.5, WORDS_LEFT, 236, WORDS_WIDTH);
+  private void stretchWords(double top) {
+    double y = words("Stretch test", 3.5, WORDS_LEFT, top, WORDS_WIDTH);
     for (String line :
         List.of(
             "Print at 100 %. True if 0 and \"10 cm at rest\" are 100 mm apart, within 0.5 mm.",

@@ -28,6 +28,10 @@ import java.util.List;
 @Stable
 public final class StepDrawing {
   private static final Length GAP = Length.mm(60);
+
+  /** More pieces than these would be too small to be told apart. */
+  private static final int MOST = 12;
+
   private static final double LETTERS_TO_HEIGHT = 0.1;
 
   private StepDrawing() {}
@@ -44,7 +48,7 @@ public final class StepDrawing {
     if (names.isEmpty()) {
       return Drawing.of(step.title(), SceneDrawing.of(step.scene()));
     }
-    List<Piece> pieces = names.stream().map(draft.pattern()::piece).toList();
+    List<Piece> pieces = names.stream().limit(MOST).map(draft.pattern()::piece).toList();
     double tallest =
         pieces.stream()
             .mapToDouble(piece -> piece.outline().bounds().height().toMm())
@@ -52,7 +56,14 @@ public final class StepDrawing {
             .orElse(0);
     List<Group> groups =
         pieces.stream().map(piece -> group(piece, step, tallest * LETTERS_TO_HEIGHT)).toList();
-    return Drawing.sideBySide(step.title(), groups, GAP);
+    Drawing drawn = Drawing.sideBySide(step.title(), groups, GAP);
+    return names.size() > MOST ? drawn.with(more(drawn, names.size() - MOST, tallest)) : drawn;
+  }
+
+  private static Group more(Drawing drawn, int count, double tallest) {
+    Length letters = Length.mm(tallest * LETTERS_TO_HEIGHT);
+    Point beside = new Point(drawn.bounds().maxX() + GAP.toMm(), 0);
+    return new Group("more", List.of(Label.of("and " + count + " more", beside, letters)));
   }
 
   private static Group group(Piece piece, Step step, double letters) {

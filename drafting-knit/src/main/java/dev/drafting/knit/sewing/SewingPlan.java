@@ -1,5 +1,6 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.assembly.Opening;
@@ -174,12 +175,27 @@ public final class SewingPlan implements Serializable {
    * The thread for each colour, that is for each fabric, rounded up to 10 m.
    *
    * @return an unmodifiable map from the name of the fabric to the length of thread
+   * @throws DraftingException if it is over 100 m, the longest length; {@link #threadMetres} is not
+   *     bound by it
    */
   public Map<String, Length> thread() {
     Map<String, Length> thread = new LinkedHashMap<>();
-    lines.forEach(line -> thread.merge(line.cloth(), line.thread(), Length::plus));
-    thread.replaceAll((cloth, length) -> Length.mm(10_000 * Math.ceil(length.toMm() / 10_000)));
+    threadMetres().forEach((cloth, metres) -> thread.put(cloth, Length.mm(1000.0 * metres)));
     return Collections.unmodifiableMap(thread);
+  }
+
+  /**
+   * The thread for each colour, that is for each fabric, in metres, rounded up to 10 m.
+   *
+   * @return an unmodifiable map from the name of the fabric to metres of thread
+   */
+  @Experimental
+  public Map<String, Integer> threadMetres() {
+    Map<String, Double> millimetres = new LinkedHashMap<>();
+    lines.forEach(line -> millimetres.merge(line.cloth(), line.thread().toMm(), Double::sum));
+    Map<String, Integer> metres = new LinkedHashMap<>();
+    millimetres.forEach((cloth, mm) -> metres.put(cloth, 10 * (int) Math.ceil(mm / 10_000)));
+    return Collections.unmodifiableMap(metres);
   }
 
   /**

@@ -10,12 +10,15 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Place;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.Garments;
 import dev.drafting.knit.Vest;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
 import dev.drafting.knit.hem.TurnedHem;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -170,5 +173,25 @@ class SewingPlanTest {
         .thread()
         .values()
         .forEach(length -> assertEquals(0, length.toMm() % 10_000, 1e-6));
+  }
+
+  /** Thirty vests in one draft take more than the 100 m that a length goes up to. */
+  @Test
+  void threadOfALargeGarmentIsCountedInMetres() {
+    Pattern vest = Vest.plain().pattern();
+    List<Piece> many = new ArrayList<>();
+    for (int i = 1; i <= 30; i++) {
+      for (Piece piece : vest.pieces()) {
+        many.add(Piece.of(piece.name() + " " + i, piece.edges()).withCutting(piece.cutting()));
+      }
+    }
+    Draft draft =
+        Draft.of(Pattern.of("many", many, List.of()))
+            .withFabric("body", INTERLOCK)
+            .withFabric("rib", INTERLOCK);
+    int metres = draft.sewing().threadMetres().values().stream().mapToInt(m -> m).sum();
+    assertTrue(metres > 100, metres + " m");
+    assertEquals(0, metres % 10);
+    assertTrue(draft.goods().stream().anyMatch(goods -> goods.amount().contains(" m (estimate)")));
   }
 }
