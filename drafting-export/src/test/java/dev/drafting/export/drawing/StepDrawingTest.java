@@ -4,9 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
 import dev.drafting.export.TestGarment;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.sewing.Step;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -70,5 +74,26 @@ class StepDrawingTest {
       boolean sewsASeam = step.title().startsWith("Sew the ");
       assertTrue(!sewsASeam || step.text().contains(step.edges().get(0).toString()), step.text());
     }
+  }
+
+  /** Two hundred pieces opened out side by side would be a picture 100 m wide. */
+  @Test
+  void ofVeryManyPiecesADozenIsShown() {
+    Piece front = TestGarment.pattern().piece("front");
+    List<Piece> many = new ArrayList<>();
+    for (int i = 1; i <= 40; i++) {
+      many.add(Piece.of("front " + i, front.edges()).withCutting(front.cutting()));
+    }
+    Draft draft =
+        Draft.of(Pattern.of("many", many, List.of()))
+            .withFabric("body", VEST.fabric("body"))
+            .withFabric("rib", VEST.fabric("rib"));
+    Step longest =
+        draft.orderOfWork().stream()
+            .max(Comparator.comparing(step -> step.edges().size()))
+            .orElseThrow();
+    Drawing picture = StepDrawing.of(draft, longest);
+    assertEquals(13, picture.groups().size());
+    assertEquals("and 28 more", picture.groups().get(12).labels().get(0).text());
   }
 }
