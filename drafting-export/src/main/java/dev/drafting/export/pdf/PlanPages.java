@@ -24,6 +24,20 @@ final class PlanPages {
   private static final double CAPTION = 18;
   private static final double HEAD = 66;
 
+  private static final List<String> OVERLAPPING =
+      List.of(
+          "2  Put one piece together at a time. Begin with its first sheet; nothing is cut off it."
+              + " On every other sheet cut off the margins beside the ticked lines.",
+          "3  Lay each sheet on its neighbour, cut edge along the dashed line, so that the two"
+              + " halves of every numbered mark meet. Tape it down.");
+
+  private static final List<String> EDGE_TO_EDGE =
+      List.of(
+          "2  Put one piece together at a time. On every sheet cut off the margins beside the"
+              + " ticked lines.",
+          "3  Lay each sheet against its neighbour, edge to edge, so that the two halves of every"
+              + " numbered mark meet. Tape the joint.");
+
   private final Paper paper;
   private final Group legend;
   private final List<PieceSheets> pieces;
@@ -89,6 +103,10 @@ final class PlanPages {
     return pages;
   }
 
+  private boolean butt() {
+    return pieces.get(0).tiling().isButt();
+  }
+
   private List<Element> head(double top) {
     return new TextColumn(MARGIN, top, paper.width().toMm() - 2 * MARGIN)
         .text(6, "How the sheets go together")
@@ -96,14 +114,7 @@ final class PlanPages {
             2.5,
             "1  Print sheet 1 and check its squares. Print the other sheets with the same"
                 + " settings.")
-        .text(
-            2.5,
-            "2  Put one piece together at a time. Begin with its first sheet; nothing is cut off it."
-                + " On every other sheet cut off the margins beside the ticked lines.")
-        .text(
-            2.5,
-            "3  Lay each sheet on its neighbour, cut edge along the dashed line, so that the two"
-                + " halves of every numbered mark meet. Tape it down.")
+        .texts(2.5, butt() ? EDGE_TO_EDGE : OVERLAPPING)
         .text(
             2.5,
             "4  Measure the piece as its picture says. If it agrees, cut the paper along the"

@@ -33,6 +33,7 @@ final class TilePage {
   /** The window on the page, in mm from the page's lower left corner. */
   private final Box frame;
 
+  private final List<Element> label = new ArrayList<>();
   private final List<Element> furniture = new ArrayList<>();
 
   private TilePage(PieceSheets sheets, Cell cell, double margin) {
@@ -43,47 +44,93 @@ final class TilePage {
         new Box(margin, margin, margin + window.width().toMm(), margin + window.height().toMm());
   }
 
-  static List<Element> of(
+  static TilePage of(
       PieceSheets sheets, Cell cell, JoinMarks marks, double margin, List<String> words) {
     TilePage page = new TilePage(sheets, cell, margin);
     page.trimSides();
-    page.overlaps();
+    if (!sheets.tiling().isButt()) {
+      page.overlaps();
+    }
     page.furniture.addAll(page.toPage(marks.on(cell)));
-    page.label(words);
-    return page.furniture;
+    page.addLabel(words);
+    return page;
+  }
+
+  /** What the sheet is, to be read first. */
+  List<Element> label() {
+    return label;
+  }
+
+  /** What is around the drawing. */
+  List<Element> furniture() {
+    return furniture;
   }
 
   static String trimWords(PieceSheets sheets, Cell cell) {
-    boolean left = sheets.has(cell.left());
-    boolean top = sheets.has(cell.above());
-    if (left && top) {
-      return "Cut off the left and the top margin.";
-    }
-    if (left) {
-      return "Cut off the left margin.";
-    }
-    return top ? "Cut off the top margin." : "Cut nothing off.";
-  }
-
-  private void trimSides() {
+    boolean butt = sheets.tiling().isButt();
+    List<String> sides = new ArrayList<>();
     if (sheets.has(cell.left())) {
-      double x = frame.minX();
-      line(StrokeStyle.FRAME, x, frame.minY(), x, frame.maxY());
-      for (double y = frame.minY() + 5; y < frame.maxY(); y += 5) {
-        line(StrokeStyle.FRAME, x, y, x - 1.5, y);
-      }
-      double y = frame.maxY() - frame.height().toMm() / 3;
-      text("cut", x - 3.6, y + 1.2, Anchor.MIDDLE, 1.8);
-      text("off", x - 3.6, y - 1.6, Anchor.MIDDLE, 1.8);
+      sides.add("the left");
     }
     if (sheets.has(cell.above())) {
-      double y = frame.maxY();
-      line(StrokeStyle.FRAME, frame.minX(), y, frame.maxX(), y);
-      for (double x = frame.minX() + 5; x < frame.maxX(); x += 5) {
-        line(StrokeStyle.FRAME, x, y, x, y + 1.5);
-      }
-      double x = frame.minX() + frame.width().toMm() / 3;
-      text("cut this margin off", x, y + 2.6, Anchor.MIDDLE, 1.8);
+      sides.add("the top");
+    }
+    if (butt && sheets.has(cell.right())) {
+      sides.add("the right");
+    }
+    if (butt && sheets.has(cell.below())) {
+      sides.add("the bottom");
+    }
+    if (sides.isEmpty()) {
+      return "Cut nothing off.";
+    }
+    String last = sides.remove(sides.size() - 1);
+    String others = sides.isEmpty() ? "" : String.join(", ", sides) + " and ";
+    return "Cut off " + others + last + " margin.";
+  }
+
+  /** Where sheets overlap, one of them keeps its margin; edge to edge, both lose theirs. */
+  private void trimSides() {
+    boolean butt = sheets.tiling().isButt();
+    if (sheets.has(cell.left())) {
+      trimUpright(frame.minX(), -1, cell.left());
+    }
+    if (sheets.has(cell.above())) {
+      trimLevel(frame.maxY(), 1, cell.above());
+    }
+    if (butt && sheets.has(cell.right())) {
+      trimUpright(frame.maxX(), 1, cell.right());
+    }
+    if (butt && sheets.has(cell.below())) {
+      trimLevel(frame.minY(), -1, cell.below());
+    }
+  }
+
+  private void trimUpright(double x, int outward, Cell neighbour) {
+    line(StrokeStyle.FRAME, x, frame.minY(), x, frame.maxY());
+    for (double y = frame.minY() + 5; y < frame.maxY(); y += 5) {
+      line(StrokeStyle.FRAME, x, y, x + outward * 1.5, y);
+    }
+    double middle = x + outward * 3.6;
+    double y = frame.maxY() - frame.height().toMm() / 3;
+    text("cut", middle, y + 1.2, Anchor.MIDDLE, 1.8);
+    text("off", middle, y - 1.6, Anchor.MIDDLE, 1.8);
+    if (sheets.tiling().isButt()) {
+      text(neighbour.label(), middle, frame.centre().y(), Anchor.MIDDLE, SMALL);
+    }
+  }
+
+  private void trimLevel(double y, int outward, Cell neighbour) {
+    line(StrokeStyle.FRAME, frame.minX(), y, frame.maxX(), y);
+    for (double x = frame.minX() + 5; x < frame.maxX(); x += 5) {
+      line(StrokeStyle.FRAME, x, y, x, y + outward * 1.5);
+    }
+    double baseLine = outward > 0 ? y + 2.6 : y - 4.4;
+    double x = frame.minX() + frame.width().toMm() / 3;
+    text("cut this margin off", x, baseLine, Anchor.MIDDLE, 1.8);
+    if (sheets.tiling().isButt()) {
+      String words = neighbour.label() + " comes edge to edge";
+      text(words, frame.centre().x(), baseLine, Anchor.START, SMALL);
     }
   }
 
@@ -127,7 +174,7 @@ final class TilePage {
   }
 
   /** Says what the sheet is, where it hides nothing. */
-  private void label(List<String> words) {
+  private void addLabel(List<String> words) {
     FreeRoom room = FreeRoom.within(frame);
     toPage(sheets.on(cell)).forEach(room::take);
     furniture.forEach(room::take);
@@ -150,11 +197,11 @@ final class TilePage {
             .orElse(new Point(frame.minX(), frame.maxY() - high))
             .plus(new Vector(AROUND, AROUND));
     double y = corner.y() + height - 5;
-    text(title, corner.x(), y, Anchor.START, 5);
+    label.add(Label.of(title, new Point(corner.x(), y), Length.mm(5)));
     y -= 1.2;
     for (String line : lines) {
       y -= SMALL * 1.8;
-      text(line, corner.x(), y, Anchor.START, SMALL);
+      label.add(Label.of(line, new Point(corner.x(), y), Length.mm(SMALL)));
     }
   }
 

@@ -1,5 +1,6 @@
 package dev.drafting.export.pdf;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Box;
@@ -72,6 +73,17 @@ public final class TiledPdf implements Format {
    */
   public TiledPdf withOverlap(Length newOverlap) {
     return new TiledPdf(paper, margin, checked("overlap", newOverlap, 8));
+  }
+
+  /**
+   * The same with sheets that are laid edge to edge, where overlaps would be too thick: the margins
+   * are cut off on both sides of a joint.
+   *
+   * @return the format
+   */
+  @Experimental
+  public TiledPdf withButtJoints() {
+    return new TiledPdf(paper, margin, Length.ZERO);
   }
 
   private static Length checked(String what, Length length, int least) {
@@ -149,7 +161,7 @@ public final class TiledPdf implements Format {
       for (Cell cell : sheets.cells()) {
         List<String> words =
             List.of("sheet " + number + " of " + total, title, TilePage.trimWords(sheets, cell));
-        List<Element> furniture = TilePage.of(sheets, cell, marks, margin.toMm(), words);
+        TilePage page = TilePage.of(sheets, cell, marks, margin.toMm(), words);
         Box window = sheets.tiling().window(cell);
         Point corner = new Point(margin.toMm(), margin.toMm());
         double width = (sheets.across() ? paper.height() : paper.width()).toMm();
@@ -158,8 +170,9 @@ public final class TiledPdf implements Format {
             width,
             height,
             canvas -> {
+              canvas.draw(page.label());
               canvas.drawWindow(sheets.on(cell), window, corner);
-              canvas.draw(furniture);
+              canvas.draw(page.furniture());
             });
         number++;
       }
@@ -176,6 +189,7 @@ public final class TiledPdf implements Format {
 
   @Override
   public String toString() {
-    return "PDF on " + paper.name() + ", margin " + margin + ", overlap " + overlap;
+    String joints = overlap.isZero() ? "edge to edge" : "overlap " + overlap;
+    return "PDF on " + paper.name() + ", margin " + margin + ", " + joints;
   }
 }

@@ -45,6 +45,11 @@ final class Tiling {
     return overlap;
   }
 
+  /** Whether sheets are laid edge to edge instead of on each other. */
+  boolean isButt() {
+    return overlap == 0;
+  }
+
   /** What a sheet shows, in the drawing's millimetres. */
   Box window(Cell cell) {
     double x = left + cell.column() * (windowWidth - overlap);

@@ -99,6 +99,37 @@ class TiledPdfTest {
     assertTrue(text(pdf, 3).contains("Cut nothing off."));
   }
 
+  /** Margins of both sheets are cut off at a joint, and no strip is shared. */
+  @Test
+  void sheetsMayBeLaidEdgeToEdge() throws IOException {
+    TiledPdf butt = A4.withButtJoints();
+    assertEquals("PDF on A4, margin 10 mm, edge to edge", butt.toString());
+    byte[] pdf = Rendered.bytes(butt, TestDrawings.vest());
+    assertTrue(text(pdf, 2).contains("edge to edge"), text(pdf, 2));
+    assertTrue(text(pdf, 3).contains("Cut off the bottom margin."), text(pdf, 3));
+    assertTrue(text(pdf, 3).contains("B1 comes edge to edge"), text(pdf, 3));
+    assertTrue(text(pdf, 4).contains("Cut off the top and the bottom margin."), text(pdf, 4));
+    assertFalse(text(pdf, 4).contains("dashed line"), text(pdf, 4));
+    PieceSheets sheets = PieceSheets.of(TestDrawings.front("front"), Paper.A4, 10, 0);
+    for (int i = 1; i < sheets.cells().size(); i++) {
+      double upper = sheets.tiling().window(sheets.cells().get(i - 1)).minY();
+      assertEquals(upper, sheets.tiling().window(sheets.cells().get(i)).maxY(), 1e-9);
+    }
+  }
+
+  /** What a sheet is comes before what is on it, for those who have it read to them. */
+  @Test
+  void aSheetIsReadFromItsName() throws IOException {
+    try (PDDocument document = Loader.loadPDF(Rendered.bytes(A4, TestDrawings.vest()))) {
+      PDFTextStripper asWritten = new PDFTextStripper();
+      asWritten.setSortByPosition(false);
+      asWritten.setStartPage(4);
+      asWritten.setEndPage(4);
+      String text = asWritten.getText(document).strip();
+      assertTrue(text.replaceAll(" +", " ").startsWith("front B1"), text);
+    }
+  }
+
   @Test
   void emptySheetsAreLeftOutAndInnerOnesKept() {
     Group ring = TestDrawings.rectangle("large", 900, 1100);
