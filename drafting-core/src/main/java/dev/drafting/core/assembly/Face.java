@@ -48,6 +48,9 @@ final class Face {
     /** The seam that glues it, or an empty text on the fold. */
     String seam = "";
 
+    /** Whether it lies under a lap and is caught in the seam of another side. */
+    boolean caught;
+
     Side(Face face, Edge edge, @Nullable Corner corner, double angle) {
       this.face = face;
       this.edge = edge;
@@ -56,7 +59,11 @@ final class Face {
     }
 
     boolean isFree() {
-      return partner < 0;
+      return partner < 0 && !caught;
+    }
+
+    boolean isGlued() {
+      return partner >= 0;
     }
   }
 }

@@ -36,22 +36,30 @@ final class LoopStep {
   }
 
   /**
-   * Turns about the end of the side, from face to face, until the next free side.
+   * Turns about the end of the side, from face to face, until the next free side. What lies under a
+   * lap is passed by, and the edge of the garment ends there and goes on without a corner.
    *
    * @return whether the loop follows that side as drawn
    */
   boolean turn(Surface surface) {
     int arrival = side;
     boolean forward = asDrawn;
+    boolean lapped = false;
     while (true) {
       pass(surface.side(forward ? surface.after(arrival) : arrival));
       int beyond = forward ? surface.after(arrival) : surface.before(arrival);
       Side side = surface.side(beyond);
       if (side.isFree()) {
         next = beyond;
+        angle = lapped ? Math.PI : angle;
         return forward;
       }
       cross(side);
+      if (side.caught) {
+        lapped = true;
+        arrival = beyond;
+        continue;
+      }
       boolean atStartOfPartner = forward == side.startToStart;
       arrival = side.partner;
       forward = !atStartOfPartner;

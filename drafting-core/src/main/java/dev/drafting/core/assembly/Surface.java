@@ -43,7 +43,7 @@ final class Surface {
     while (!open.isEmpty()) {
       Face face = open.remove();
       for (Side side : sides.subList(face.first, face.first + face.count)) {
-        if (side.isFree()) {
+        if (!side.isGlued()) {
           continue;
         }
         Face next = sides.get(side.partner).face;
@@ -81,7 +81,7 @@ final class Surface {
     int glued = 0;
     for (int i = 0; i < sides.size(); i++) {
       Side side = sides.get(i);
-      if (side.isFree()) {
+      if (!side.isGlued()) {
         continue;
       }
       glued++;

@@ -17,6 +17,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Lays out the faces of a pattern and glues them at folds and seams. */
 final class SurfaceBuilder {
@@ -38,7 +39,9 @@ final class SurfaceBuilder {
       stitches.addAll(Stitches.of(pattern, seam));
     }
     for (Stitch stitch : stitches) {
-      divide(stitch.first());
+      if (!stitch.seam().isLapped()) {
+        divide(stitch.first());
+      }
       if (!stitch.seam().isMirrored()) {
         divide(stitch.second());
       }
@@ -99,11 +102,21 @@ final class SurfaceBuilder {
   }
 
   private void sew(Stitch stitch) {
-    if (stitch.seam().isMirrored()) {
+    if (stitch.seam().isLapped()) {
+      lap(drawnSides.get(stitch.second()), stitch);
+      lap(mirroredSides.get(stitch.second()), stitch);
+    } else if (stitch.seam().isMirrored()) {
       glue(drawnSides, stitch.first(), mirroredSides, stitch.second(), stitch);
     } else {
       glue(drawnSides, stitch.first(), drawnSides, stitch.second(), stitch);
       glue(mirroredSides, stitch.first(), mirroredSides, stitch.second(), stitch);
+    }
+  }
+
+  private void lap(@Nullable Integer under, Stitch by) {
+    if (under != null) {
+      sides.get(under).caught = true;
+      sides.get(under).seam = by.seam().name();
     }
   }
 

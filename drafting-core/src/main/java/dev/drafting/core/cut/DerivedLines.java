@@ -15,12 +15,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * The lines to sew, fold and topstitch of one piece. Lines of one role are laid out together, those
  * further from the edge after those nearer to it, each from cut edge to cut edge.
  */
 final class DerivedLines {
+  /** In degrees; a line drawn on beyond a smaller turn would run along inside the piece. */
+  private static final double STRAIGHT_ON = 10;
+
   private final Piece piece;
   private final CutOutline outlines;
   private final OffsetResult cut;
@@ -116,8 +120,20 @@ final class DerivedLines {
       if (runs.isEmpty()) {
         withoutRoom.add(edge.name());
       }
-      runs.forEach(run -> within.clip(run).ifPresent(line -> add(role, edge, line)));
+      for (int i = 0; i < runs.size(); i++) {
+        boolean onBefore = i == 0 && goesOn(corner -> corner.after().equals(edge.name()));
+        boolean onAfter =
+            i == runs.size() - 1 && goesOn(corner -> corner.before().equals(edge.name()));
+        within.clip(runs.get(i), onBefore, onAfter).ifPresent(line -> add(role, edge, line));
+      }
     }
+  }
+
+  /** Whether the outline goes on at such a corner with hardly a turn. */
+  private boolean goesOn(Predicate<Corner> which) {
+    return piece.corners().stream()
+        .filter(which)
+        .anyMatch(corner -> Math.abs(corner.interiorAngle().toDegrees() - 180) < STRAIGHT_ON);
   }
 
   private void add(LineRole role, Edge edge, Curve curve) {

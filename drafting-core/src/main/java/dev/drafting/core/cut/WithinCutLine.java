@@ -22,13 +22,16 @@ final class WithinCutLine {
     this.reach = Math.hypot(box.width().toMm(), box.height().toMm());
   }
 
-  /** The line between the cut edges that it meets first, on either side of its middle. */
-  Optional<Curve> clip(Curve line) {
+  /**
+   * The line between the cut edges that it meets first, on either side of its middle. An end where
+   * another line goes on from it is not drawn longer.
+   */
+  Optional<Curve> clip(Curve line, boolean onBefore, boolean onAfter) {
     double length = line.length().toMm();
     Curve longer = extended(line);
     double middle = reach + length / 2;
-    double from = Double.NEGATIVE_INFINITY;
-    double to = Double.POSITIVE_INFINITY;
+    double from = onBefore ? reach : Double.NEGATIVE_INFINITY;
+    double to = onAfter ? reach + length : Double.POSITIVE_INFINITY;
     for (Crossing crossing : longer.intersections(cutLine)) {
       double along = crossing.along().toMm();
       if (along <= middle) {

@@ -28,7 +28,19 @@ final class PatternCheck {
         throw e.at("seam " + seam.name());
       }
     }
+    pattern.seams().stream().filter(Seam::isLapped).forEach(lap -> refuseLoose(lap, sewn));
     checkSharedPapers(pattern);
+  }
+
+  private static void refuseLoose(Seam lap, Map<EdgeRef, String> sewn) {
+    for (EdgeRef over : lap.first()) {
+      if (!sewn.containsKey(over)) {
+        throw DraftingException.of("no seam catches the lap")
+            .at("seam " + lap.name())
+            .value(over)
+            .accepted("an upper edge that is sewn in a seam");
+      }
+    }
   }
 
   private static <T> void refuseSameNames(String what, List<T> list, Function<T, String> name) {
@@ -43,7 +55,7 @@ final class PatternCheck {
   }
 
   private static void checkSeam(Pattern pattern, Seam seam, Map<EdgeRef, String> sewn) {
-    List<EdgeRef> all = new ArrayList<>(seam.first());
+    List<EdgeRef> all = new ArrayList<>(seam.isLapped() ? List.of() : seam.first());
     if (!seam.isMirrored()) {
       all.addAll(seam.second());
     }

@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
@@ -41,13 +42,21 @@ public final class Seam implements Serializable {
 
   private final Length ease;
   private final boolean endToStart;
+  private final boolean lapped;
 
-  private Seam(String name, List<EdgeRef> a, List<EdgeRef> b, Length ease, boolean endToStart) {
+  private Seam(
+      String name,
+      List<EdgeRef> a,
+      List<EdgeRef> b,
+      Length ease,
+      boolean endToStart,
+      boolean lapped) {
     this.name = name;
     this.a = a;
     this.b = b;
     this.ease = ease;
     this.endToStart = endToStart;
+    this.lapped = lapped;
   }
 
   /**
@@ -101,7 +110,7 @@ public final class Seam implements Serializable {
           .value(all)
           .accepted("every edge once; Seam.mirrored joins an edge to its mirror image");
     }
-    return new Seam(name, List.copyOf(a), List.copyOf(b), Length.ZERO, false);
+    return new Seam(name, List.copyOf(a), List.copyOf(b), Length.ZERO, false, false);
   }
 
   /**
@@ -115,7 +124,27 @@ public final class Seam implements Serializable {
    */
   public static Seam mirrored(String name, EdgeRef centre) {
     Names.check("a seam", name);
-    return new Seam(name, List.of(centre), List.of(centre), Length.ZERO, false);
+    return new Seam(name, List.of(centre), List.of(centre), Length.ZERO, false, false);
+  }
+
+  /**
+   * One edge laid over another, both right side up, and basted; the seam in which the upper one is
+   * sewn catches both. So the shoulders of an envelope neck lie on each other at the armhole.
+   *
+   * <pre>{@code
+   * Seam.lapped("lap", "front lap", "back lap").endToStart();  // => lap: front / lap over back / lap, end to start
+   * }</pre>
+   *
+   * @param name what the maker calls the lap
+   * @param over the edge that lies on top, and is sewn in another seam
+   * @param under the edge beneath it, which is sewn in no other
+   * @return the lap
+   * @throws DraftingException if the name cannot be used, or the words name no edge or the same one
+   */
+  @Experimental
+  public static Seam lapped(String name, String over, String under) {
+    Seam seam = of(name, over, under);
+    return new Seam(name, seam.a, seam.b, Length.ZERO, false, true);
   }
 
   /**
@@ -129,7 +158,7 @@ public final class Seam implements Serializable {
     if (isMirrored()) {
       throw DraftingException.of("an edge is as long as its mirror image").at(name);
     }
-    return new Seam(name, a, b, Objects.requireNonNull(firstLongerBy), endToStart);
+    return new Seam(name, a, b, Objects.requireNonNull(firstLongerBy), endToStart, lapped);
   }
 
   /**
@@ -143,7 +172,7 @@ public final class Seam implements Serializable {
     if (isMirrored()) {
       throw DraftingException.of("an edge meets its mirror image start to start").at(name);
     }
-    return new Seam(name, a, b, ease, true);
+    return new Seam(name, a, b, ease, true, lapped);
   }
 
   /**
@@ -200,6 +229,16 @@ public final class Seam implements Serializable {
     return a.equals(b);
   }
 
+  /**
+   * Tells whether the first side only lies over the second.
+   *
+   * @return true for {@link #lapped}
+   */
+  @Experimental
+  public boolean isLapped() {
+    return lapped;
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Seam
@@ -207,17 +246,21 @@ public final class Seam implements Serializable {
         && ((Seam) other).a.equals(a)
         && ((Seam) other).b.equals(b)
         && ((Seam) other).ease.equals(ease)
-        && ((Seam) other).endToStart == endToStart;
+        && ((Seam) other).endToStart == endToStart
+        && ((Seam) other).lapped == lapped;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, a, b, ease, endToStart);
+    return Objects.hash(name, a, b, ease, endToStart, lapped);
   }
 
   @Override
   public String toString() {
-    String sides = isMirrored() ? a.get(0) + " to its mirror image" : chain(a) + " to " + chain(b);
+    String sides =
+        isMirrored()
+            ? a.get(0) + " to its mirror image"
+            : chain(a) + (lapped ? " over " : " to ") + chain(b);
     return name
         + ": "
         + sides

@@ -55,6 +55,26 @@ class CutPlanTest {
     return cut.lines().stream().filter(l -> l.label().equals(label)).findFirst().orElseThrow();
   }
 
+  /** Two edges in one line: the join line of each ends where that of the other starts. */
+  @Test
+  void joinLinesEndWhereTheEdgeGoesStraightOn() {
+    SeamFinish seam = SeamFinish.of(Length.mm(7));
+    Piece half =
+        Piece.of(
+            "half",
+            List.of(
+                Edge.of("hem", Curve.line(new Point(0, 0), new Point(200, 0))).withFinish(seam),
+                Edge.of("side", Curve.line(new Point(200, 0), new Point(200, 120)))
+                    .withFinish(seam),
+                Edge.of("lap", Curve.line(new Point(200, 120), new Point(200, 300)))
+                    .withFinish(seam),
+                Edge.of("top", Curve.line(new Point(200, 300), new Point(0, 300))).withFinish(seam),
+                Edge.onFold(Curve.line(new Point(0, 300), new Point(0, 0)))));
+    CutPiece cut = cut(half);
+    assertEquals(120 + 7, line(cut, "side: join line").curve().length().toMm(), 1e-9);
+    assertEquals(180 + 7, line(cut, "lap: join line").curve().length().toMm(), 1e-9);
+  }
+
   /** The top bends so tightly before the fold that its parallel turns back there. */
   @Test
   void theCutLineStaysOnItsSideOfTheFold() {

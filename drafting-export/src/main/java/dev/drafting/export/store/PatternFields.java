@@ -88,12 +88,17 @@ final class PatternFields {
   }
 
   private static Map<String, Object> of(Seam seam) {
-    return fields(
-        "name", seam.name(),
-        "first", seam.first().stream().map(EdgeRef::toString).toList(),
-        "second", seam.second().stream().map(EdgeRef::toString).toList(),
-        "ease", seam.ease(),
-        "endToStart", seam.isEndToStart());
+    Map<String, Object> fields =
+        fields(
+            "name", seam.name(),
+            "first", seam.first().stream().map(EdgeRef::toString).toList(),
+            "second", seam.second().stream().map(EdgeRef::toString).toList(),
+            "ease", seam.ease(),
+            "endToStart", seam.isEndToStart());
+    if (seam.isLapped()) {
+      fields.put("lapped", true);
+    }
+    return fields;
   }
 
   private static Map<String, Object> of(SharedPaper paper) {
@@ -201,14 +206,20 @@ final class PatternFields {
     String name = node.get("name").text();
     Length ease = node.get("ease").length();
     boolean endToStart = node.get("endToStart").truth();
+    boolean lapped = node.find("lapped").map(Node::truth).orElse(false);
     return node.placed(
         () -> {
           if (first.size() == 1 && first.equals(second)) {
             return Seam.mirrored(name, first.get(0));
           }
-          Seam seam = Seam.of(name, first, second).withEase(ease);
+          Seam seam =
+              (lapped ? lapped(name, first, second) : Seam.of(name, first, second)).withEase(ease);
           return endToStart ? seam.endToStart() : seam;
         });
+  }
+
+  private static Seam lapped(String name, List<EdgeRef> over, List<EdgeRef> under) {
+    return Seam.lapped(name, over.get(0).toString(), under.get(0).toString());
   }
 
   private static EdgeRef edgeRef(Node node) {

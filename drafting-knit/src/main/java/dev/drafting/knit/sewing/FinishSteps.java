@@ -1,5 +1,6 @@
 package dev.drafting.knit.sewing;
 
+import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Finish;
 import dev.drafting.knit.band.BandFinish;
@@ -12,7 +13,9 @@ import dev.drafting.knit.band.WrappedBinding;
 import dev.drafting.knit.hem.TurnedHem;
 import dev.drafting.knit.wording.Wording;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** How each finish is sewn, in words. */
@@ -39,7 +42,9 @@ final class FinishSteps {
     String title = "Sew on the " + task.name() + " " + (strips.size() > 1 ? noun + "s" : noun);
     String text =
         sizes(strips)
-            + (task.isFlat() ? flat(task.openSeam()) : round(strip))
+            + (task.isLapped()
+                ? lapped(strip)
+                : task.isFlat() ? flat(task.openSeam()) : round(strip))
             + stretching(strips)
             + mitres(strip)
             + " "
@@ -69,6 +74,28 @@ final class FinishSteps {
     return " Do not join its ends: mark it, lay it to the open edge from one side of the "
         + openSeam
         + " seam to the other, and pin mark to mark. The seam will run through it. ";
+  }
+
+  /** Each edge gets its share of the strip, and the seam of the lap takes up its ends. */
+  private static String lapped(Strip strip) {
+    Map<String, Length> edges = new LinkedHashMap<>();
+    for (OpeningPart part : strip.opening().parts()) {
+      edges.merge(part.edge().toString(), part.curve().length(), Length::plus);
+    }
+    double share = strip.loop().ratioTo(strip.opening().length());
+    String pieces =
+        edges.entrySet().stream()
+            .map(edge -> Wording.amount(edge.getValue().times(share)) + " for " + edge.getKey())
+            .collect(Collectors.joining(", "));
+    Length end = strip.joinAllowance();
+    return " Cut it apart: "
+        + pieces
+        + ", each "
+        + Wording.fine(end)
+        + " longer at both ends, which takes "
+        + Wording.fine(end.times(2 * (edges.size() - 1)))
+        + " more than its cut length. Lay each flat along its edge from end to end, before the"
+        + " edges are lapped. ";
   }
 
   private static String sizes(List<Strip> strips) {

@@ -7,15 +7,20 @@ import dev.drafting.knit.band.BandFinish;
 import java.util.List;
 
 /** Openings that are named alike and finished in one go, and the seam that is still open then. */
-record FinishTask(String name, List<Opening> openings, String openSeam) {
+record FinishTask(String name, List<Opening> openings, String openSeam, boolean isLapped) {
 
   static FinishTask of(String name, List<Opening> openings) {
-    return new FinishTask(name, List.copyOf(openings), "");
+    return new FinishTask(name, List.copyOf(openings), "", false);
   }
 
   /** The same finish sewn flat, while a seam is open that will run through it. */
   FinishTask before(SeamTask seam) {
-    return new FinishTask(name, openings, seam.title());
+    return new FinishTask(name, openings, seam.title(), isLapped);
+  }
+
+  /** The same finish sewn to edges that are lapped afterwards. */
+  FinishTask beforeLap() {
+    return new FinishTask(name, openings, openSeam, true);
   }
 
   boolean isBand() {

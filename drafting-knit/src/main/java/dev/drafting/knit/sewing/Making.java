@@ -111,7 +111,7 @@ final class Making {
   private boolean closesHeadLast(SeamTask task) {
     List<Opening> banded =
         headOpening().stream().filter(opening -> opening.finish() instanceof BandFinish).toList();
-    if (banded.isEmpty() || task.isCentre()) {
+    if (banded.isEmpty() || task.isCentre() || task.isLapped()) {
       return false;
     }
     List<SeamTask> closing =
@@ -177,13 +177,19 @@ final class Making {
         .toList();
   }
 
-  /** An opening is finished when its seams are sewn; flat, when all but the last are. */
+  /**
+   * An opening is finished when its seams are sewn; flat, when all but the last are; before its
+   * edges are lapped.
+   */
   private void closings() {
     for (FinishTask finish : List.copyOf(finishes.values())) {
       List<SeamTask> closing = closing(finish);
       SeamTask last = openSeam(finish, closing);
       for (SeamTask seam : closing) {
-        if (seam.equals(last) && graph.canNeed(seam.id(), finish.id())) {
+        if (seam.isLapped()) {
+          graph.need(seam.id(), finish.id());
+          finishes.put(finish.id(), finish.beforeLap());
+        } else if (seam.equals(last) && graph.canNeed(seam.id(), finish.id())) {
           graph.need(seam.id(), finish.id());
           finishes.put(finish.id(), finish.before(seam));
         } else {

@@ -13,6 +13,9 @@ final class SeamSteps {
   private SeamSteps() {}
 
   static Step sew(SeamTask task, SewingPlan plan) {
+    if (task.isLapped()) {
+      return lap(task);
+    }
     boolean one = task.isOneSide() || (task.isCentre() && task.seams().size() == 1);
     String noun = one ? "seam" : "seams";
     String title = "Sew the " + task.title() + " " + noun;
@@ -25,6 +28,18 @@ final class SeamSteps {
       text += " Sew both in one pass.";
     }
     return Step.of(title, text).making(task.names()).showing(task.edges());
+  }
+
+  private static Step lap(SeamTask task) {
+    Seam seam = task.seams().get(0);
+    String text =
+        "Both right side up, lay "
+            + names(seam.first())
+            + " over "
+            + names(seam.second())
+            + ", the ends of each at the ends of the other, and baste them together within the"
+            + " allowance. The seam that follows catches all layers.";
+    return Step.of("Baste the " + task.title(), text).making(task.names()).showing(task.edges());
   }
 
   private static String sew(Seam seam, SewingPlan plan) {

@@ -48,6 +48,10 @@ record SeamTask(List<Seam> seams, String side) {
     return seams.get(0).isMirrored();
   }
 
+  boolean isLapped() {
+    return seams.get(0).isLapped();
+  }
+
   boolean isOneSide() {
     return !side.isEmpty();
   }

@@ -60,7 +60,7 @@ final class SewnLines {
         seam.name(),
         Place.seam(seam.name()),
         machines.stitchOfSeam(seam.name()),
-        SeamClass.SUPERIMPOSED,
+        seam.isLapped() ? SeamClass.LAPPED : SeamClass.SUPERIMPOSED,
         length,
         times(seam),
         fabric.name(),
