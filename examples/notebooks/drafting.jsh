@@ -194,6 +194,7 @@ import dev.drafting.knit.fabric.Shrinkage;
 import dev.drafting.knit.fabric.StretchClass;
 import dev.drafting.knit.fabric.Structure;
 import dev.drafting.knit.fabric.TypicalRange;
+import dev.drafting.knit.garment.BabyTop;
 import dev.drafting.knit.garment.Beanie;
 import dev.drafting.knit.garment.BoxerBriefs;
 import dev.drafting.knit.garment.HalfCircleSkirt;

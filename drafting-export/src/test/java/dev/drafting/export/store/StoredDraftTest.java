@@ -22,6 +22,7 @@ import dev.drafting.core.pattern.Profile;
 import dev.drafting.core.pattern.ProfileLine;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.pattern.SeamFinish;
+import dev.drafting.core.template.Templates;
 import dev.drafting.core.trace.Extent;
 import dev.drafting.core.trace.TracedEdge;
 import dev.drafting.core.trace.Tracing;
@@ -150,6 +151,15 @@ class StoredDraftTest {
     LayPlan foreign =
         draft.withAlteration(Alteration.takeIn("side", Length.mm(5)), "").lay("body").plan(1, 0);
     assertThrows(DraftingException.class, () -> StoredDraft.of(draft).withLay("body", foreign));
+  }
+
+  @Test
+  void keepsALap() {
+    StoredDraft kept = StoredDraft.of(Draft.of(Templates.installed().get("baby-top").pattern()));
+    assertTrue(kept.toJson().contains("\"lapped\""));
+    StoredDraft read = StoredDraft.parse(kept.toJson());
+    assertEquals(List.of(), read.findings());
+    assertEquals(kept, read);
   }
 
   @Test

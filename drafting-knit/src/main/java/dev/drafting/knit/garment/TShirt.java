@@ -1,7 +1,6 @@
 package dev.drafting.knit.garment;
 
 import dev.drafting.core.Experimental;
-import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
@@ -22,8 +21,6 @@ import dev.drafting.knit.size.Fit;
 import dev.drafting.knit.size.FittedTemplate;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * A T-shirt with sleeves set in: the cap of the sleeve is as high as given, and as wide as makes it
@@ -41,10 +38,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 public final class TShirt implements FittedTemplate {
   private static final long serialVersionUID = 1L;
   private static final Length ALLOWANCE = Length.mm(7);
-  private static final double BELL = 0.5;
   private static final double INTO_HEM = 0.6;
-  private static final double EXACT_MM = 1e-9;
-  private static final int MOST_STEPS = 200;
 
   /** Makes the template. */
   public TShirt() {}
@@ -129,7 +123,7 @@ public final class TShirt implements FittedTemplate {
 
   private static Piece sleeve(Dimensions given, double capLength) {
     double height = given.length("cap height").toMm();
-    double width = width(height, capLength);
+    double width = SetInCap.width(height, capLength);
     double down = given.length("sleeve length").toMm();
     double hem = width - given.length("sleeve taper").toMm();
     Point left = new Point(-width, 0);
@@ -141,7 +135,7 @@ public final class TShirt implements FittedTemplate {
             List.of(
                 Edge.of("hem", hem(leftHem, rightHem, right)),
                 Edge.of("front underarm", Curve.line(rightHem, right)),
-                Edge.of("cap", cap(width, height)),
+                Edge.of("cap", SetInCap.curve(width, height)),
                 Edge.of("back underarm", Curve.line(left, leftHem))))
         .withCutting(Cutting.pairs(1));
   }
@@ -153,29 +147,5 @@ public final class TShirt implements FittedTemplate {
     Vector arriving = new Vector(up.dy(), -up.dx()).times(handle);
     Vector leaving = new Vector(up.dy(), up.dx()).times(handle);
     return Curve.of(new Cubic(left, left.plus(leaving), right.plus(arriving.negated()), right));
-  }
-
-  /** Half of the sleeve's width that makes its cap as long as wanted. */
-  private static double width(double height, double wanted) {
-    UnivariateFunction over = width -> cap(width, height).length().toMm() - wanted;
-    double least = height / 4;
-    if (over.value(least) > 0) {
-      throw DraftingException.of("the cap is too high for the armhole")
-          .at("cap height")
-          .value(Length.mm(height))
-          .accepted("a lower cap, or a deeper armhole");
-    }
-    return new BrentSolver(EXACT_MM).solve(MOST_STEPS, over, least, wanted);
-  }
-
-  /** A bell, level at the underarm and at its top. */
-  private static Curve cap(double width, double height) {
-    Point right = new Point(width, 0);
-    Point top = new Point(0, height);
-    Point left = new Point(-width, 0);
-    double handle = width * BELL;
-    return Curve.of(
-        new Cubic(right, new Point(width - handle, 0), new Point(handle, height), top),
-        new Cubic(top, new Point(-handle, height), new Point(handle - width, 0), left));
   }
 }

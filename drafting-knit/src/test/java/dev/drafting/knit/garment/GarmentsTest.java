@@ -59,7 +59,8 @@ class GarmentsTest {
             "leggings",
             "beanie",
             "raglan-sweatshirt",
-            "boxer-briefs"),
+            "boxer-briefs",
+            "baby-top"),
         Templates.installed().ids());
   }
 

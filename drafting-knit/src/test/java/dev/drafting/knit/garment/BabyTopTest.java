@@ -1,0 +1,112 @@
+package dev.drafting.knit.garment;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.template.Dimensions;
+import dev.drafting.knit.Draft;
+import dev.drafting.knit.Wearer;
+import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.fabric.Structure;
+import dev.drafting.knit.sewing.Caution;
+import dev.drafting.knit.sewing.Construction;
+import dev.drafting.knit.sewing.SewingChoices;
+import dev.drafting.knit.sewing.Step;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+class BabyTopTest {
+  private final Pattern top = new BabyTop().pattern();
+  private final Draft draft =
+      Draft.of(top)
+          .withFabric("body", Fabric.of("interlock", Structure.INTERLOCK, 0.4))
+          .withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
+
+  private double length(String edge) {
+    return top.edge(EdgeRef.parse(edge)).length().toMm();
+  }
+
+  @Property(tries = 50)
+  void theShouldersLapAsFarAsGiven(@ForAll @IntRange(min = 30, max = 60) int lap) {
+    Pattern drawn = new BabyTop().pattern(Dimensions.of().with("lap", Length.mm(lap)));
+    for (String piece : List.of("front", "back")) {
+      assertEquals(lap, drawn.piece(piece).edge("lap").length().toMm(), 1e-9);
+    }
+    assertEquals(List.of(), Assembly.of(drawn).findings());
+  }
+
+  /** The neck edge crosses the shoulder line at the neck point, halfway up the lap at its end. */
+  @Test
+  void theNeckRunsAcrossTheShoulderToTheArmhole() {
+    for (String name : List.of("front", "back")) {
+      Piece piece = top.piece(name);
+      Point neckPoint = piece.edge("neck").curve().segments().get(0).end();
+      assertEquals(new Point(60, 310), neckPoint);
+      Point start = piece.edge("lap").curve().start();
+      Point end = piece.edge("lap").curve().end();
+      assertEquals(45, neckPoint.distanceTo(start.midpoint(end)).toMm(), 1e-9);
+      assertEquals(90, piece.corner("lap", "neck").interiorAngle().toDegrees(), 1e-6);
+      assertEquals(180, piece.corner("armhole", "lap").interiorAngle().toDegrees(), 1e-6);
+    }
+  }
+
+  /** The cap meets both lower armholes and the lap once; its notches are at the ends of the lap. */
+  @Test
+  void theCapIsSewnOverTheLap() {
+    double around = length("front armhole") + length("front lap") + length("back armhole");
+    assertEquals(around, length("sleeve cap"), 1e-6);
+    Piece sleeve = top.piece("sleeve");
+    assertEquals(length("back armhole"), sleeve.notches().get(0).along().toMm(), 1e-9);
+    assertEquals(
+        length("front armhole"),
+        length("sleeve cap") - sleeve.notches().get(1).along().toMm(),
+        1e-6);
+  }
+
+  @Test
+  void theNeckIsBothEdges() {
+    Assembly sewn = Assembly.of(top);
+    assertEquals(
+        2 * (length("front neck") + length("back neck")),
+        sewn.opening("neck").length().toMm(),
+        1e-9);
+    assertEquals(4, sewn.openings().size());
+  }
+
+  /** Each edge is bound by itself, then lapped, then the sleeves are sewn in flat. */
+  @Test
+  void isBoundThenLappedThenSewn() {
+    for (Construction construction : Construction.values()) {
+      List<Step> steps =
+          draft.withSewing(SewingChoices.of().withConstruction(construction)).orderOfWork();
+      List<String> titles = steps.stream().map(Step::title).toList();
+      int bound = titles.indexOf("Sew on the neck binding");
+      int lapped = titles.indexOf("Baste the shoulder lap");
+      assertTrue(bound >= 0 && bound < lapped, titles.toString());
+      assertTrue(lapped < titles.indexOf("Sew the cap seams"), titles.toString());
+      assertTrue(
+          steps.get(bound).text().contains("before the edges are lapped"), steps.get(bound).text());
+      assertTrue(
+          steps.get(lapped).text().startsWith("Both right side up, lay front / lap over back"),
+          steps.get(lapped).text());
+    }
+  }
+
+  /** 16 CFR 1501 for small parts under three years; EN 14682 and ASTM F1816 for cords. */
+  @Test
+  void comesWithTheCautionsForAChild() {
+    List<String> topics =
+        draft.withWearer(Wearer.of().withAge(0)).cautions().stream().map(Caution::topic).toList();
+    assertTrue(topics.containsAll(List.of("Cords", "Small parts", "Nightwear")), topics.toString());
+    assertEquals(List.of(), draft.withWearer(Wearer.of().withAge(0)).findings());
+  }
+}
