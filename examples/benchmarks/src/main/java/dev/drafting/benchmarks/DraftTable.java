@@ -34,7 +34,13 @@ final class DraftTable implements Table {
         Row.atMost(name(), "vest taken in", milliseconds(times, "altered"), "ms", BUDGET_MS),
         Row.atMost(name(), "vest snipped", milliseconds(times, "snipped"), "ms", BUDGET_MS),
         Row.atMost(
-            name(), "T-shirt in twelve sizes", milliseconds(times, "sizes"), "ms", SIZES_MS));
+            name(), "T-shirt in twelve sizes", milliseconds(times, "sizes"), "ms", SIZES_MS),
+        Row.atMost(
+            name(),
+            "raglan sweatshirt in twelve sizes",
+            milliseconds(times, "raglanSizes"),
+            "ms",
+            SIZES_MS));
   }
 
   private static double milliseconds(Map<String, Double> times, String method) {
