@@ -2,21 +2,27 @@ package dev.drafting.knit.garment;
 
 import dev.drafting.core.Experimental;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
+import dev.drafting.core.template.Choice;
 import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
 import dev.drafting.knit.band.FoldedBand;
+import dev.drafting.knit.hem.TurnedHem;
 import dev.drafting.knit.size.BodyMeasure;
 import dev.drafting.knit.size.BodyRule;
 import dev.drafting.knit.size.Fit;
 import dev.drafting.knit.size.FittedTemplate;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * A sweatshirt with raglan sleeves, and bands of rib at neck, wrists and hem. The sleeve reaches up
  * to the neck: a quarter of the front neck and three tenths of the back neck belong to it (common
- * practice, no source). All lengths count the bands.
+ * practice, no source). All lengths count the bands. Instead of its band the neck may have a hood
+ * of two halves; put no cord into that of a child.
  *
  * <pre>{@code
  * Pattern raglan = new RaglanSweatshirt().pattern();
@@ -74,7 +80,24 @@ public final class RaglanSweatshirt implements FittedTemplate {
             "how wide the sleeve lies flat at the cuff, before that draws it in",
             Length.mm(85),
             Length.mm(110),
-            Length.mm(140)));
+            Length.mm(140)),
+        Dimension.length(
+            "hood height",
+            "along the edge of the hood at the face, from the neck to the brow",
+            Length.mm(300),
+            Length.mm(345),
+            Length.mm(400)),
+        Dimension.length(
+            "hood depth",
+            "from the face to the back of the head, where the hood is deepest",
+            Length.mm(210),
+            Length.mm(250),
+            Length.mm(290)));
+  }
+
+  @Override
+  public List<Choice> choices() {
+    return List.of(new Choice("neck", List.of("band", "hood")));
   }
 
   /** Shares and lengths of the project's own, no source. */
@@ -98,26 +121,51 @@ public final class RaglanSweatshirt implements FittedTemplate {
   public Pattern draw(Dimensions given) {
     RaglanHalf front = new RaglanHalf(given, "front neck depth", SHARE_OF_FRONT_NECK);
     RaglanHalf back = new RaglanHalf(given, "back neck depth", SHARE_OF_BACK_NECK);
-    FoldedBand band = FoldedBand.of(Length.mm(20), ALLOWANCE);
+    Piece sleeve = new RaglanSleeve(given, front, back).piece("sleeve");
     FoldedBand rib = FoldedBand.waistRib(RIB, ALLOWANCE);
-    return Pattern.of(
-            "Raglan sweatshirt",
-            List.of(
-                front.piece("front", 1),
-                back.piece("back", 2),
-                new RaglanSleeve(given, front, back).piece("sleeve")),
-            List.of(
-                Seam.of("front raglan", "front raglan", "sleeve / front raglan").endToStart(),
-                Seam.of("back raglan", "back raglan", "sleeve / back raglan"),
-                Seam.of("underarm", "sleeve / front underarm", "sleeve / back underarm")
-                    .endToStart(),
-                Seam.of("side", "front side", "back side")))
-        .withSeamAllowance(ALLOWANCE)
-        .withFinish("front neck", band)
-        .withFinish("back neck", band)
-        .withFinish("sleeve neck", band)
+    List<Piece> pieces = List.of(front.piece("front", 1), back.piece("back", 2), sleeve);
+    List<Seam> seams =
+        List.of(
+            Seam.of("front raglan", "front raglan", "sleeve / front raglan").endToStart(),
+            Seam.of("back raglan", "back raglan", "sleeve / back raglan"),
+            Seam.of("underarm", "sleeve / front underarm", "sleeve / back underarm").endToStart(),
+            Seam.of("side", "front side", "back side"));
+    return (given.choice("neck").equals("hood")
+            ? hooded(given, pieces, seams)
+            : banded(pieces, seams))
         .withFinish("front hem", rib)
         .withFinish("back hem", rib)
         .withFinish("sleeve wrist", FoldedBand.cuff(RIB, ALLOWANCE));
+  }
+
+  private static Pattern banded(List<Piece> pieces, List<Seam> seams) {
+    FoldedBand band = FoldedBand.of(Length.mm(20), ALLOWANCE);
+    return Pattern.of("Raglan sweatshirt", pieces, seams)
+        .withSeamAllowance(ALLOWANCE)
+        .withFinish("front neck", band)
+        .withFinish("back neck", band)
+        .withFinish("sleeve neck", band);
+  }
+
+  /** One seam joins the hood to front, sleeves and back. */
+  private static Pattern hooded(Dimensions given, List<Piece> body, List<Seam> bodySeams) {
+    Length halfNeck =
+        body.stream().map(piece -> piece.edge("neck").length()).reduce(Length.ZERO, Length::plus);
+    List<Piece> pieces = new ArrayList<>(body);
+    pieces.add(
+        Hood.piece("hood", halfNeck, given.length("hood height"), given.length("hood depth")));
+    List<Seam> seams = new ArrayList<>(bodySeams);
+    seams.add(Seam.mirrored("hood centre", EdgeRef.parse("hood centre")));
+    seams.add(
+        Seam.of(
+            "neck",
+            List.of(
+                EdgeRef.parse("front neck"),
+                EdgeRef.parse("sleeve neck"),
+                EdgeRef.parse("back neck")),
+            List.of(EdgeRef.parse("hood neck"))));
+    return Pattern.of("Hooded raglan sweatshirt", pieces, seams)
+        .withSeamAllowance(ALLOWANCE)
+        .withFinish("hood face", TurnedHem.once(Length.mm(25)));
   }
 }

@@ -134,9 +134,9 @@ public final class TShirt implements FittedTemplate {
             "sleeve",
             List.of(
                 Edge.of("hem", hem(leftHem, rightHem, right)),
-                Edge.of("front underarm", Curve.line(rightHem, right)),
+                Edge.of("back underarm", Curve.line(rightHem, right)),
                 Edge.of("cap", SetInCap.curve(width, height)),
-                Edge.of("back underarm", Curve.line(left, leftHem))))
+                Edge.of("front underarm", Curve.line(left, leftHem))))
         .withCutting(Cutting.pairs(1));
   }
 

@@ -111,6 +111,29 @@ class GarmentsTest {
     }
   }
 
+  /**
+   * Before sides and underarms are sewn, the front of the garment goes on in that of the sleeve.
+   */
+  @Test
+  void theFrontOfASleeveIsSewnToTheFront() {
+    for (String id : List.of("t-shirt", "raglan-sweatshirt", "baby-top")) {
+      Pattern closed = Templates.installed().get(id).pattern();
+      Pattern open =
+          Pattern.of(
+              id,
+              closed.pieces(),
+              closed.seams().stream()
+                  .filter(seam -> !List.of("side", "underarm").contains(seam.name()))
+                  .toList());
+      List<String> edges =
+          Assembly.of(open).openings().get(0).parts().stream()
+              .map(part -> part.edge().toString())
+              .toList();
+      int side = edges.indexOf("front / side");
+      assertEquals("sleeve / front underarm", edges.get(side + 1), id);
+    }
+  }
+
   @Test
   void theChestIsAsWideAsGiven() {
     Pattern top = new SleevelessTop().pattern(Dimensions.of().with("chest", Length.cm(100)));

@@ -115,6 +115,23 @@ class RaglanSweatshirtTest {
         strips.stream().map(strip -> strip.fit().outcome()).toList());
   }
 
+  /** The hood is sewn to front, sleeves and back in one seam; its own halves meet at the centre. */
+  @Test
+  void aHoodFitsTheWholeNeck() {
+    Pattern hooded = new RaglanSweatshirt().pattern(Dimensions.of().withChoice("neck", "hood"));
+    double neck = length("front neck") + length("sleeve neck") + length("back neck");
+    Piece hood = hooded.piece("hood");
+    assertEquals(neck, hood.edge("neck").length().toMm(), 1e-6);
+    assertEquals(345, hood.edge("face").length().toMm(), 1e-9);
+    assertEquals(250, hood.outline().bounds().width().toMm(), 1e-6);
+    Assembly sewn = Assembly.of(hooded);
+    assertEquals(2 * 345, sewn.opening("face").length().toMm(), 1e-9);
+    assertEquals(4, sewn.openings().size());
+    assertEquals(List.of(), sewn.findings());
+    assertEquals(90, hood.corner("centre", "face").interiorAngle().toDegrees(), 1e-9);
+    assertEquals(90, hood.corner("neck", "centre").interiorAngle().toDegrees(), 1e-6);
+  }
+
   @Test
   void everySizeFitsItsSleeve() {
     for (int chest = 920; chest <= 1600; chest += 40) {

@@ -33,8 +33,7 @@ final class DraftTable implements Table {
         Row.plain(name(), vest + "drafted", milliseconds(times, "drafted"), "ms"),
         Row.atMost(name(), "vest taken in", milliseconds(times, "altered"), "ms", BUDGET_MS),
         Row.atMost(name(), "vest snipped", milliseconds(times, "snipped"), "ms", BUDGET_MS),
-        Row.atMost(
-            name(), "T-shirt in twelve sizes", milliseconds(times, "sizes"), "ms", SIZES_MS),
+        Row.atMost(name(), "T-shirt in twelve sizes", milliseconds(times, "sizes"), "ms", SIZES_MS),
         Row.atMost(
             name(),
             "raglan sweatshirt in twelve sizes",
