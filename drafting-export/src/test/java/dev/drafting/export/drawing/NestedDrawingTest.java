@@ -1,9 +1,15 @@
 package dev.drafting.export.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.geometry.Box;
+import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.template.Dimensions;
+import dev.drafting.core.template.SizeRun;
+import dev.drafting.core.template.Templates;
 import dev.drafting.export.TestGarment;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -11,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class NestedDrawingTest {
   private static Drawing run(int sizes) {
@@ -60,5 +68,40 @@ class NestedDrawingTest {
     for (Group piece : run(3).groups()) {
       assertEquals(1, piece.strokes(StrokeStyle.FOLD).size());
     }
+  }
+
+  private static Map<String, Pattern> sizes(String template, String dimension, double stepMm) {
+    SizeRun run = SizeRun.of("104", Dimensions.of().with(dimension, Length.cm(96)));
+    for (String size : List.of("110", "116", "122")) {
+      run = run.then(size, Map.of(dimension, Length.mm(stepMm)));
+    }
+    return run.patterns(Templates.installed().get(template));
+  }
+
+  /** Sizes that lie close together, or on each other, still have names that can be read. */
+  @ParameterizedTest
+  @CsvSource({
+    "sleeveless-top,chest,40",
+    "sleeveless-top,chest,4",
+    "straight-skirt,hip,1",
+    "straight-skirt,hip,0"
+  })
+  void noNameLiesOnAnother(String template, String dimension, double step) {
+    for (Group group : NestedDrawing.of("sizes", sizes(template, dimension, step)).groups()) {
+      List<Label> labels = group.labels();
+      assertEquals(9, labels.size());
+      for (int i = 0; i < labels.size(); i++) {
+        for (int j = 0; j < i; j++) {
+          assertFalse(meet(labels.get(i).bounds(), labels.get(j).bounds()), labels.toString());
+        }
+      }
+    }
+  }
+
+  private static boolean meet(Box one, Box other) {
+    return one.minX() < other.maxX()
+        && one.maxX() > other.minX()
+        && one.minY() < other.maxY()
+        && one.maxY() > other.minY();
   }
 }

@@ -80,26 +80,26 @@ final class OwnTables {
   private static final double LEAST_HEIGHT_CM = 56;
   private static final double HEIGHT_STEP_CM = 6;
 
-  /** Chest, waist, hip, head, inside leg, and the youngest age, from 56 cm every 6 cm. */
+  /** Chest, waist, hip, head, and the youngest age, from 56 cm every 6 cm. */
   private static final double[][] CHILDREN = {
-    {42, 41, 42, 40, 18, 0},
-    {44, 43, 44, 42, 21, 0},
-    {46, 45, 46, 44, 24, 0},
-    {48, 46, 48, 46, 28, 0},
-    {50, 48, 50, 48, 31, 0},
-    {52, 49.5, 52, 49, 35, 1},
-    {53.5, 50.5, 54, 50, 39, 1},
-    {55, 52, 56, 51, 42, 2},
-    {57, 53, 58.5, 52, 46, 3},
-    {59, 54.5, 61, 52.5, 49, 4},
-    {61, 56, 63.5, 53, 53, 5},
-    {63, 57.5, 66, 53.5, 56, 6},
-    {65, 59, 68.5, 54, 59, 7},
-    {68, 61, 71.5, 54.5, 62, 8},
-    {71, 63, 75, 55, 65, 9},
-    {74, 65, 78.5, 55.5, 68, 10},
-    {77, 67, 82, 55.5, 71, 11},
-    {80, 69, 85.5, 56, 74, 12}
+    {42, 41, 42, 40, 0},
+    {44, 43, 44, 42, 0},
+    {46, 45, 46, 44, 0},
+    {48, 46, 48, 46, 0},
+    {50, 48, 50, 48, 0},
+    {52, 49.5, 52, 49, 1},
+    {53.5, 50.5, 54, 50, 1},
+    {55, 52, 56, 51, 2},
+    {57, 53, 58.5, 52, 3},
+    {59, 54.5, 61, 52.5, 4},
+    {61, 56, 63.5, 53, 5},
+    {63, 57.5, 66, 53.5, 6},
+    {65, 59, 68.5, 54, 7},
+    {68, 61, 71.5, 54.5, 8},
+    {71, 63, 75, 55, 9},
+    {74, 65, 78.5, 55.5, 10},
+    {77, 67, 82, 55.5, 11},
+    {80, 69, 85.5, 56, 12}
   };
 
   private OwnTables() {}
@@ -151,14 +151,14 @@ final class OwnTables {
         .with(WAIST_GIRTH, Length.cm(line[1]))
         .with(HIP_GIRTH, Length.cm(line[2]))
         .with(HEAD_GIRTH, Length.cm(line[3]))
-        .with(INSIDE_LEG, Length.cm(line[4]))
+        .with(INSIDE_LEG, share(tall, 0.56, -12.5))
         .with(NECK_BASE_GIRTH, share(tall, 0.115, 17))
         .with(SHOULDER_LENGTH, share(tall, 0.07, 1))
         .with(SCYE_DEPTH, share(tall, 0.1, 3))
         .with(CERVICAL_TO_WAIST, share(tall, 0.2, 4))
         .with(BODY_RISE, share(tall, 0.1, 8))
         .with(ANKLE_GIRTH, share(tall, 0.075, 9))
-        .withAge((int) line[5]);
+        .withAge((int) line[4]);
   }
 
   /** What grows with the height, to the millimetre. */

@@ -5,7 +5,6 @@ import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Place;
 import dev.drafting.core.lay.LayPlan;
 import dev.drafting.core.pattern.Pattern;
-import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.core.template.Templates;
 import dev.drafting.export.drawing.ChangeDrawing;
 import dev.drafting.export.drawing.DraftDrawing;
@@ -95,7 +94,6 @@ final class GuidePictures {
   }
 
   private static Map<String, Pattern> sizes() {
-    GarmentTemplate template = Templates.installed().get("sleeveless-top");
-    return MakeSizes.run(template).patterns(template);
+    return SizesMade.asUsual(Templates.installed().get("sleeveless-top")).patterns();
   }
 }

@@ -1,24 +1,31 @@
 package dev.drafting.examples;
 
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
-import dev.drafting.core.template.Dimension;
-import dev.drafting.core.template.Dimensions;
 import dev.drafting.core.template.GarmentTemplate;
-import dev.drafting.core.template.SizeRun;
 import dev.drafting.core.template.Templates;
 import dev.drafting.export.drawing.DraftDrawing;
 import dev.drafting.export.drawing.Drawing;
 import dev.drafting.export.drawing.NestedDrawing;
+import dev.drafting.export.source.GarmentFolder;
+import dev.drafting.export.source.GradeTable;
+import dev.drafting.export.source.SizeTable;
 import dev.drafting.export.svg.SvgFormat;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.Measure;
+import dev.drafting.knit.size.Body;
+import dev.drafting.knit.size.BodyMeasure;
+import dev.drafting.knit.size.BodySizes;
+import dev.drafting.knit.size.FittedTemplate;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -26,19 +33,18 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /**
- * Draws a built-in garment in four sizes: the dimensions as usual for the first one, all girths 4
- * cm apart and the rest as it is. It sets the measures side by side and draws the sizes in each
- * other.
+ * Draws a garment in several sizes, in each other, and sets their measures side by side: a built-in
+ * garment as usual, or for the bodies of a table of sizes; or a copied garment, by grade rules.
  *
  * @since 0.1
  */
 @Command(
     name = "make-sizes",
-    description = "Draws a built-in garment in four sizes.",
+    description = "Draws a garment in several sizes.",
     sortOptions = false)
 public final class MakeSizes implements Callable<Integer> {
-  private static final Length STEP = Length.cm(4);
-  private static final List<String> NAMES = List.of("S", "M", "L", "XL");
+  private static final Map<String, Double> USUAL_STEPS = Map.of("S", -1.0, "L", 1.0, "XL", 2.0);
+  private static final double PER_CENT = 0.01;
 
   private final PrintStream out;
 
@@ -46,8 +52,64 @@ public final class MakeSizes implements Callable<Integer> {
       names = "--template",
       paramLabel = "ID",
       defaultValue = "sleeveless-top",
-      description = "Which garment; sleeveless-top unless given.")
+      description = "Which built-in garment; sleeveless-top unless given.")
   private String id = "";
+
+  @Option(
+      names = "--for",
+      paramLabel = "WHOM",
+      defaultValue = "",
+      description = "Sizes of women, men or children; four sizes 4 cm apart unless given.")
+  private String whom = "";
+
+  @Option(
+      names = "--bodies",
+      paramLabel = "FILE",
+      defaultValue = "",
+      description = "Your own table of bodies (CSV), in place of --for.")
+  private String bodies = "";
+
+  @Option(
+      names = "--from",
+      paramLabel = "SIZE",
+      defaultValue = "",
+      description = "The smallest size of the table; all unless given.")
+  private String from = "";
+
+  @Option(
+      names = "--to",
+      paramLabel = "SIZE",
+      defaultValue = "",
+      description = "The largest size of the table.")
+  private String to = "";
+
+  @Option(
+      names = "--stretch",
+      paramLabel = "PER CENT",
+      defaultValue = "50",
+      description = "How far the cloth gives, for sizes of bodies; 50 unless given.")
+  private double stretch;
+
+  @Option(
+      names = "--grades",
+      paramLabel = "FILE",
+      defaultValue = "",
+      description = "Grade rules (CSV) for a copied garment, in place of a built-in one.")
+  private String grades = "";
+
+  @Option(
+      names = "--garment",
+      paramLabel = "FOLDER",
+      defaultValue = "",
+      description = "The copied garment, which is size M; the demo vest unless given.")
+  private String garment = "";
+
+  @Option(
+      names = "--steps",
+      paramLabel = "SIZE=STEP",
+      split = ",",
+      description = "Sizes and how many steps from M; S=-1,L=1,XL=2 unless given.")
+  private Map<String, Double> steps = new LinkedHashMap<>();
 
   @Option(
       names = "--out",
@@ -87,55 +149,110 @@ public final class MakeSizes implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    GarmentTemplate template = Templates.installed().get(id);
-    Map<String, Pattern> sizes = run(template).patterns(template);
+    SizesMade sizes = sizes();
     try (OutputFolder files = OutputFolder.stage(Path.of(target))) {
-      Drawing drawing = NestedDrawing.of(id + ", sizes", sizes);
-      Path file = files.staging().resolve(id + "-sizes.svg");
+      Drawing drawing = NestedDrawing.of(sizes.name() + ", sizes", sizes.patterns());
+      Path file = files.staging().resolve(sizes.name() + "-sizes.svg");
       try (OutputStream bytes = Files.newOutputStream(file)) {
         SvgFormat.of().write(DraftDrawing.withLegend(drawing), bytes);
       }
       files.publish();
-      out.println(Words.capital(template.about()));
-      table(sizes).forEach(out::println);
+      out.println(Words.capital(sizes.about()));
+      bodies(sizes.bodies()).forEach(out::println);
+      finished(sizes.patterns()).forEach(out::println);
+      sizes.findings().forEach(this::print);
       out.println("Drawn in " + files.target());
     }
     return 0;
   }
 
-  /** The dimensions as usual, and all girths wider by a step for each size more. */
-  static SizeRun run(GarmentTemplate template) {
-    Dimensions smallest = Dimensions.of();
-    for (Dimension dimension : template.dimensions()) {
-      if (dimension.girth()) {
-        smallest = smallest.with(dimension.name(), dimension.usual());
-      }
+  private SizesMade sizes() {
+    if (!grades.isEmpty()) {
+      return SizesMade.graded(
+          GarmentFolder.read(CopyGarment.folder(garment)),
+          GradeTable.read(Path.of(grades)),
+          steps.isEmpty() ? USUAL_STEPS : steps);
     }
-    SizeRun run = SizeRun.of(NAMES.get(0), smallest);
-    for (String name : NAMES.subList(1, NAMES.size())) {
-      Dimensions next = run.dimensions(run.names().get(run.names().size() - 1));
-      for (String girth : smallest.lengths().keySet()) {
-        next = next.with(girth, next.length(girth).plus(STEP));
-      }
-      run = run.with(name, next);
+    GarmentTemplate template = Templates.installed().get(id);
+    if (whom.isEmpty() && bodies.isEmpty()) {
+      return SizesMade.asUsual(template);
     }
-    return run;
+    if (template instanceof FittedTemplate fitted) {
+      return SizesMade.toMeasure(fitted, range(table()), stretch * PER_CENT);
+    }
+    throw DraftingException.of("this garment does not follow the measures of a body")
+        .at("--template")
+        .value(id)
+        .accepted("a garment with rules for the body, or no --for and no --bodies");
   }
 
-  private static List<String> table(Map<String, Pattern> sizes) {
+  private BodySizes table() {
+    if (!bodies.isEmpty()) {
+      return SizeTable.readBodies(Path.of(bodies));
+    }
+    return switch (whom) {
+      case "women" -> BodySizes.women();
+      case "men" -> BodySizes.men();
+      case "children" -> BodySizes.children();
+      default ->
+          throw DraftingException.of("there is no such table of sizes")
+              .at("--for")
+              .value(whom)
+              .accepted("women, men, children");
+    };
+  }
+
+  private BodySizes range(BodySizes all) {
+    List<String> names = all.names();
+    return all.between(
+        from.isEmpty() ? names.get(0) : from, to.isEmpty() ? names.get(names.size() - 1) : to);
+  }
+
+  private static List<String> bodies(Map<String, Body> bodies) {
     Columns columns = new Columns(2);
-    List<String> heading = new ArrayList<>(List.of("finished, cm"));
-    heading.addAll(sizes.keySet());
-    columns.add(heading);
+    if (bodies.isEmpty()) {
+      return columns.lines();
+    }
+    columns.add(row("body, cm", List.copyOf(bodies.keySet())));
+    for (BodyMeasure measure : bodies.values().iterator().next().measures().keySet()) {
+      columns.add(
+          row(
+              measure.toString(),
+              bodies.values().stream()
+                  .map(body -> body.measure(measure).map(MakeSizes::centimetres).orElse("-"))
+                  .toList()));
+    }
+    return columns.lines();
+  }
+
+  private static List<String> finished(Map<String, Pattern> sizes) {
+    Columns columns = new Columns(2);
+    columns.add(row("finished, cm", List.copyOf(sizes.keySet())));
     List<List<Measure>> measures =
         sizes.values().stream().map(pattern -> Draft.of(pattern).measures()).toList();
     for (int i = 0; i < measures.get(0).size(); i++) {
-      List<String> row = new ArrayList<>(List.of(measures.get(0).get(i).name()));
-      for (List<Measure> size : measures) {
-        row.add(Words.centimetres(size.get(i).length()).replace(" cm", ""));
-      }
-      columns.add(row);
+      int line = i;
+      columns.add(
+          row(
+              measures.get(0).get(i).name(),
+              measures.stream().map(size -> centimetres(size.get(line).length())).toList()));
     }
     return columns.lines();
+  }
+
+  private static List<String> row(String name, List<String> cells) {
+    List<String> row = new ArrayList<>(List.of(name));
+    row.addAll(cells);
+    return row;
+  }
+
+  private static String centimetres(Length length) {
+    return Words.centimetres(length).replace(" cm", "");
+  }
+
+  private void print(String size, List<Finding> findings) {
+    for (Finding finding : findings) {
+      Words.paragraph("  " + size + ": ", finding.toString()).forEach(out::println);
+    }
   }
 }
