@@ -71,6 +71,7 @@ import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.FacedEdge;
 import dev.drafting.core.pattern.Finish;
 import dev.drafting.core.pattern.FoldEdge;
+import dev.drafting.core.pattern.Fullness;
 import dev.drafting.core.pattern.LineRole;
 import dev.drafting.core.pattern.MarkingLine;
 import dev.drafting.core.pattern.Notch;

@@ -54,7 +54,7 @@ public final class CutPlan implements Serializable {
   }
 
   /**
-   * Adds the allowances of all edges and draws the lines.
+   * Adds the allowances of all edges and the notches of gathers and pleats, and draws the lines.
    *
    * @param pattern the pattern
    * @return the plan; a piece that has no cut line is missing and has a finding instead
@@ -63,7 +63,7 @@ public final class CutPlan implements Serializable {
     CutFindings findings = new CutFindings();
     findings.checkSeams(pattern);
     Map<String, CutPiece> cut = new LinkedHashMap<>();
-    for (Piece piece : pattern.pieces()) {
+    for (Piece piece : pattern.withSeamMarks().pieces()) {
       addPiece(piece, pattern.version(), cut, findings);
     }
     List<CutPiece> papers = new ArrayList<>();

@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
@@ -306,6 +307,18 @@ public final class Pattern implements Serializable {
 
   private Pattern withTolerances(Tolerances newTolerances) {
     return new Pattern(name, version, pieces, seams, sharedPapers, newTolerances);
+  }
+
+  /**
+   * The same pattern with notches where gathers are shared out and pleats are laid: quarters on
+   * both sides of a gathered seam; both ends of every pleat on the longer side, and its place on
+   * the shorter one.
+   *
+   * @return the pattern with the notches of all its seams
+   */
+  @Experimental
+  public Pattern withSeamMarks() {
+    return FullnessMarks.on(this);
   }
 
   @Override

@@ -43,6 +43,7 @@ public final class Seam implements Serializable {
   private final Length ease;
   private final boolean endToStart;
   private final boolean lapped;
+  private final Fullness fullness;
 
   private Seam(
       String name,
@@ -50,13 +51,15 @@ public final class Seam implements Serializable {
       List<EdgeRef> b,
       Length ease,
       boolean endToStart,
-      boolean lapped) {
+      boolean lapped,
+      Fullness fullness) {
     this.name = name;
     this.a = a;
     this.b = b;
     this.ease = ease;
     this.endToStart = endToStart;
     this.lapped = lapped;
+    this.fullness = fullness;
   }
 
   /**
@@ -110,7 +113,7 @@ public final class Seam implements Serializable {
           .value(all)
           .accepted("every edge once; Seam.mirrored joins an edge to its mirror image");
     }
-    return new Seam(name, List.copyOf(a), List.copyOf(b), Length.ZERO, false, false);
+    return new Seam(name, List.copyOf(a), List.copyOf(b), Length.ZERO, false, false, Fullness.eased());
   }
 
   /**
@@ -124,7 +127,7 @@ public final class Seam implements Serializable {
    */
   public static Seam mirrored(String name, EdgeRef centre) {
     Names.check("a seam", name);
-    return new Seam(name, List.of(centre), List.of(centre), Length.ZERO, false, false);
+    return new Seam(name, List.of(centre), List.of(centre), Length.ZERO, false, false, Fullness.eased());
   }
 
   /**
@@ -144,7 +147,7 @@ public final class Seam implements Serializable {
   @Experimental
   public static Seam lapped(String name, String over, String under) {
     Seam seam = of(name, over, under);
-    return new Seam(name, seam.a, seam.b, Length.ZERO, false, true);
+    return new Seam(name, seam.a, seam.b, Length.ZERO, false, true, Fullness.eased());
   }
 
   /**
@@ -158,7 +161,22 @@ public final class Seam implements Serializable {
     if (isMirrored()) {
       throw DraftingException.of("an edge is as long as its mirror image").at(name);
     }
-    return new Seam(name, a, b, Objects.requireNonNull(firstLongerBy), endToStart, lapped);
+    return new Seam(name, a, b, Objects.requireNonNull(firstLongerBy), endToStart, lapped, fullness);
+  }
+
+  /**
+   * Says how the longer side is made as short as the other one.
+   *
+   * @param how eased in unless set; gathered, or laid in pleats
+   * @return the seam drawn in so
+   * @throws DraftingException if the seam joins an edge to its own mirror image
+   */
+  @Experimental
+  public Seam drawnIn(Fullness how) {
+    if (isMirrored()) {
+      throw DraftingException.of("an edge is as long as its mirror image").at(name);
+    }
+    return new Seam(name, a, b, ease, endToStart, lapped, Objects.requireNonNull(how, "how"));
   }
 
   /**
@@ -172,7 +190,7 @@ public final class Seam implements Serializable {
     if (isMirrored()) {
       throw DraftingException.of("an edge meets its mirror image start to start").at(name);
     }
-    return new Seam(name, a, b, ease, true, lapped);
+    return new Seam(name, a, b, ease, true, lapped, fullness);
   }
 
   /**
@@ -212,6 +230,16 @@ public final class Seam implements Serializable {
   }
 
   /**
+   * How the longer side is made as short as the other one.
+   *
+   * @return eased in unless set
+   */
+  @Experimental
+  public Fullness fullness() {
+    return fullness;
+  }
+
+  /**
    * Tells which ends meet.
    *
    * @return true if the end of the first side meets the start of the second
@@ -247,12 +275,13 @@ public final class Seam implements Serializable {
         && ((Seam) other).b.equals(b)
         && ((Seam) other).ease.equals(ease)
         && ((Seam) other).endToStart == endToStart
-        && ((Seam) other).lapped == lapped;
+        && ((Seam) other).lapped == lapped
+        && ((Seam) other).fullness.equals(fullness);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, a, b, ease, endToStart, lapped);
+    return Objects.hash(name, a, b, ease, endToStart, lapped, fullness);
   }
 
   @Override
@@ -265,7 +294,14 @@ public final class Seam implements Serializable {
         + ": "
         + sides
         + (endToStart ? ", end to start" : "")
-        + (ease.isZero() ? "" : ", ease " + Text.mm(ease));
+        + (ease.isZero() ? "" : ", ease " + Text.mm(ease) + drawn());
+  }
+
+  private String drawn() {
+    if (fullness.pleatCount() > 0) {
+      return " in " + fullness;
+    }
+    return fullness.isGathered() ? ", gathered" : "";
   }
 
   private static String chain(List<EdgeRef> edges) {

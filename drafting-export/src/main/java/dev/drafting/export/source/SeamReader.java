@@ -3,6 +3,7 @@ package dev.drafting.export.source;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Finish;
+import dev.drafting.core.pattern.Fullness;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.pattern.SeamFinish;
 import dev.drafting.knit.sewing.Machines;
@@ -54,7 +55,7 @@ final class SeamReader {
   }
 
   private void add(Entry entry) {
-    Fields fields = entry.fields("name", "join", "allowance", "ease", "meet");
+    Fields fields = entry.fields("name", "join", "allowance", "ease", "drawnIn", "meet");
     String name = fields.get("name").name();
     List<Entry> sides = fields.get("join").list(1, 2);
     SeamFinish finish = SeamFinish.of(allowance(fields, name));
@@ -67,8 +68,10 @@ final class SeamReader {
           .accepted("one edge, or two sides");
     }
     Length ease = fields.or("ease", Length.ZERO, e -> e.length(MOST_EASE.negated(), MOST_EASE));
+    Fullness fullness =
+        fields.or("drawnIn", Fullness.eased(), e -> e.placed(() -> Fullness.parse(e.text(20))));
     boolean turned = fields.or("meet", false, e -> e.choice("way to meet", MEETINGS));
-    seams.put(entry, name, entry.placed(() -> seam(name, first, second, ease, turned)));
+    seams.put(entry, name, entry.placed(() -> seam(name, first, second, ease, fullness, turned)));
   }
 
   private Length allowance(Fields fields, String name) {
@@ -79,10 +82,15 @@ final class SeamReader {
   }
 
   private static Seam seam(
-      String name, List<EdgeRef> first, List<EdgeRef> second, Length ease, boolean turned) {
+      String name,
+      List<EdgeRef> first,
+      List<EdgeRef> second,
+      Length ease,
+      Fullness fullness,
+      boolean turned) {
     Seam plain =
         second.isEmpty() ? Seam.mirrored(name, first.get(0)) : Seam.of(name, first, second);
-    Seam eased = ease.isZero() ? plain : plain.withEase(ease);
+    Seam eased = ease.isZero() ? plain : plain.withEase(ease).drawnIn(fullness);
     return turned ? eased.endToStart() : eased;
   }
 

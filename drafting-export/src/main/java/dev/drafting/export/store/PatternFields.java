@@ -9,6 +9,7 @@ import dev.drafting.core.pattern.Corner;
 import dev.drafting.core.pattern.Cutting;
 import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Fullness;
 import dev.drafting.core.pattern.MarkingLine;
 import dev.drafting.core.pattern.Notch;
 import dev.drafting.core.pattern.Pattern;
@@ -90,11 +91,12 @@ final class PatternFields {
   private static Map<String, Object> of(Seam seam) {
     Map<String, Object> fields =
         fields(
-            "name", seam.name(),
-            "first", seam.first().stream().map(EdgeRef::toString).toList(),
-            "second", seam.second().stream().map(EdgeRef::toString).toList(),
-            "ease", seam.ease(),
-            "endToStart", seam.isEndToStart());
+        "name", seam.name(),
+        "first", seam.first().stream().map(EdgeRef::toString).toList(),
+        "second", seam.second().stream().map(EdgeRef::toString).toList(),
+        "ease", seam.ease(),
+        "endToStart", seam.isEndToStart(),
+        "fullness", seam.fullness().equals(Fullness.eased()) ? null : seam.fullness().toString());
     if (seam.isLapped()) {
       fields.put("lapped", true);
     }
@@ -207,13 +209,17 @@ final class PatternFields {
     Length ease = node.get("ease").length();
     boolean endToStart = node.get("endToStart").truth();
     boolean lapped = node.find("lapped").map(Node::truth).orElse(false);
+    Fullness fullness =
+        node.find("fullness")
+            .map(field -> field.placed(() -> Fullness.parse(field.text())))
+            .orElse(Fullness.eased());
     return node.placed(
         () -> {
           if (first.size() == 1 && first.equals(second)) {
             return Seam.mirrored(name, first.get(0));
           }
           Seam seam =
-              (lapped ? lapped(name, first, second) : Seam.of(name, first, second)).withEase(ease);
+              (lapped ? lapped(name, first, second) : Seam.of(name, first, second)).withEase(ease).drawnIn(fullness);
           return endToStart ? seam.endToStart() : seam;
         });
   }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Fullness;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.knit.Draft;
@@ -134,6 +135,19 @@ class GarmentFolderTest {
     assertEquals(200, pattern.piece("back").edge("hem").length().toMm(), 1e-6);
     assertTrue(pattern.piece("pocket").corner("top", "left").isPointed());
     assertEquals("", garment.about());
+  }
+
+  @Test
+  void aSeamSaysHowItIsDrawnIn() throws IOException {
+    assertEquals(Fullness.eased(), GarmentFolder.read(folder).pattern().seams().get(0).fullness());
+    String pleated =
+        DESCRIPTION.replace("\"ease\": \"2 mm\"", "\"ease\": \"2 mm\", \"drawnIn\": \"2 pleats\"");
+    Files.writeString(folder.resolve("garment.json"), pleated);
+    assertEquals(
+        Fullness.pleats(2), GarmentFolder.read(folder).pattern().seams().get(0).fullness());
+    String wrong =
+        refused("\"ease\": \"2 mm\"", "\"ease\": \"2 mm\", \"drawnIn\": \"some pleats\"");
+    assertTrue(wrong.contains("garment.json") && wrong.contains("such as 3 pleats"), wrong);
   }
 
   @Test

@@ -3,6 +3,7 @@ package dev.drafting.knit.sewing;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Finish;
+import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.knit.wording.Wording;
 import java.util.List;
@@ -51,7 +52,7 @@ final class SeamSteps {
     text.append(". ").append(capital(finish.describe()));
     text.append(", sewn in ").append(line.stitch().type().plainName()).append(".");
     if (!seam.ease().isZero()) {
-      text.append(ease(seam));
+      text.append(drawnIn(seam, plan.sewn().pattern()));
     }
     if (line.isStabilised()) {
       text.append(" Sew a tape or clear elastic of ")
@@ -61,10 +62,50 @@ final class SeamSteps {
     return text.append(pressing(seam)).toString();
   }
 
-  private static String ease(Seam seam) {
-    Length ease = seam.ease();
-    List<EdgeRef> longer = ease.isPositive() ? seam.first() : seam.second();
-    return " Ease in " + Wording.fine(ease.abs()) + " evenly on the side of " + names(longer) + ".";
+  private static String drawnIn(Seam seam, Pattern pattern) {
+    boolean first = seam.ease().isPositive();
+    List<EdgeRef> longer = first ? seam.first() : seam.second();
+    List<EdgeRef> shorter = first ? seam.second() : seam.first();
+    if (seam.fullness().pleatCount() > 0) {
+      return pleats(seam, longer);
+    }
+    return seam.fullness().isGathered()
+        ? gathers(longer, length(longer, pattern), length(shorter, pattern))
+        : " Ease in "
+            + Wording.fine(seam.ease().abs())
+            + " evenly on the side of "
+            + names(longer)
+            + ".";
+  }
+
+  private static String pleats(Seam seam, List<EdgeRef> longer) {
+    return " Before, lay "
+        + seam.fullness()
+        + " in "
+        + names(longer)
+        + ", "
+        + Wording.fine(seam.fullness().depth(seam.ease()))
+        + " deep: bring the two notches of each together, match them with the notch of the other"
+        + " side and baste.";
+  }
+
+  private static String gathers(List<EdgeRef> longer, Length from, Length to) {
+    return " Before, gather "
+        + names(longer)
+        + " from "
+        + Wording.amount(from)
+        + " to "
+        + Wording.amount(to)
+        + ", "
+        + Wording.percent(to.ratioTo(from))
+        + " of its length: sew two rows of long stitches within the allowance, draw them up, match"
+        + " the quarters and share the gathers out evenly.";
+  }
+
+  private static Length length(List<EdgeRef> edges, Pattern pattern) {
+    return edges.stream()
+        .map(edge -> pattern.edge(edge).length())
+        .reduce(Length.ZERO, Length::plus);
   }
 
   /** Towards the piece that the maker names second, which is the back or the sleeve. */

@@ -16,6 +16,7 @@ import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.FacedEdge;
 import dev.drafting.core.pattern.Finish;
+import dev.drafting.core.pattern.Fullness;
 import dev.drafting.core.pattern.MarkingLine;
 import dev.drafting.core.pattern.Notch;
 import dev.drafting.core.pattern.Pattern;
@@ -42,6 +43,14 @@ final class RandomPattern {
     this.random = random;
   }
 
+  private Fullness fullness() {
+    return switch (random.nextInt(3)) {
+      case 0 -> Fullness.eased();
+      case 1 -> Fullness.gathered();
+      default -> Fullness.pleats(1 + random.nextInt(100));
+    };
+  }
+
   Pattern pattern() {
     double width = 150 + 200 * random.nextDouble();
     double height = 200 + 500 * random.nextDouble();
@@ -50,7 +59,7 @@ final class RandomPattern {
     Piece front = half("front", hem, side, 0);
     Piece back = half("back", hem, side, 20 * random.nextDouble());
     Seam seam = Seam.of("side", "front side", "back side");
-    seam = random.nextBoolean() ? seam.withEase(between(-3, 3)) : seam;
+    seam = random.nextBoolean() ? seam.withEase(between(-3, 3)).drawnIn(fullness()) : seam;
     List<Piece> pieces = new ArrayList<>(List.of(front, back));
     List<Seam> seams = new ArrayList<>(List.of(seam));
     if (random.nextInt(3) == 0) {
