@@ -16,6 +16,7 @@ public final class Tables {
           new ExportTable(),
           new LayTable(),
           new FuzzTable(),
+          new ChainTable(),
           new StoreTable());
 
   private Tables() {}

@@ -1,0 +1,33 @@
+package dev.drafting.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.drafting.examples.chain.Chain;
+import dev.drafting.export.source.GarmentFolder;
+import dev.drafting.knit.Draft;
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Random garments through the whole chain, and those that once came out wrong. */
+class ChainTest {
+  private static final int GARMENTS = 200;
+
+  @Test
+  void nothingIsWrongWithAnyGarment() throws IOException {
+    for (long seed = 0; seed < GARMENTS; seed++) {
+      assertEquals(List.of(), Chain.faults(seed), "seed " + seed);
+    }
+  }
+
+  /** The demo garment is traced and not evened, so that its seams differ by up to 3 mm. */
+  @Test
+  void theJudgeSeesWhatDiffers() throws IOException {
+    Draft vest = GarmentFolder.read(Vest.FOLDER).makes().values().iterator().next();
+    List<String> faults = Chain.faults(vest);
+    assertTrue(
+        !faults.isEmpty() && faults.stream().allMatch(fault -> fault.startsWith("seam ")),
+        faults.toString());
+  }
+}
