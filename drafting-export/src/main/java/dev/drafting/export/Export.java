@@ -31,6 +31,8 @@ import dev.drafting.knit.Draft;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.channels.ClosedByInterruptException;
+import java.nio.channels.FileLockInterruptionException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -55,8 +57,10 @@ import java.util.Objects;
  * <p>and then {@code to(Path.of("mending"), Progress.none())}.
  *
  * <p>Every file is named after the draft in plain letters. Either all files are written or none:
- * they are made beside the folder and moved in at the end; files of the same names are replaced. An
- * interrupted thread cancels. An export is immutable: every method gives a new one.
+ * they are made in a hidden folder and moved in at the end, by one writer at a time; files of the
+ * same names are replaced. If the process is killed while it moves, the next export to that folder
+ * first moves in what was left. An interrupted thread cancels. An export is immutable: every method
+ * gives a new one.
  *
  * @since 0.1
  */
@@ -326,7 +330,7 @@ public final class Export {
     }
     Drawing drawing = DraftDrawing.of(draft);
     String name = PlainName.of(draft.name());
-    try (Staging staging = Staging.beside(folder)) {
+    try (Staging staging = Staging.of(folder)) {
       List<String> names = new ArrayList<>();
       for (Map.Entry<String, Output> entry : outputs.entrySet()) {
         String file = name + entry.getKey();
@@ -341,6 +345,8 @@ public final class Export {
       List<WrittenFile> written = staging.moveIn(names);
       progress.step("done", outputs.size(), outputs.size());
       return written;
+    } catch (ClosedByInterruptException | FileLockInterruptionException e) {
+      throw cancelled(folder.toString()).because(e);
     }
   }
 
@@ -374,8 +380,12 @@ public final class Export {
 
   private static void refuseIfInterrupted(String where) {
     if (Thread.currentThread().isInterrupted()) {
-      throw DraftingException.of("cancelled").at(where);
+      throw cancelled(where);
     }
+  }
+
+  private static DraftingException cancelled(String where) {
+    return DraftingException.of("cancelled").at(where);
   }
 
   /**
