@@ -12,6 +12,7 @@ import dev.drafting.export.drawing.Format;
 import dev.drafting.export.drawing.Group;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -156,7 +157,7 @@ public final class ProjectorPdf implements Format {
   @Override
   public String toString() {
     return "PDF for a projector, lines "
-        + Math.round(ink.heavier() * 100) / 100.0
+        + BigDecimal.valueOf(ink.heavier()).stripTrailingZeros().toPlainString()
         + " times as heavy"
         + (dark ? ", on a dark ground" : "")
         + (mirrored ? ", mirrored" : "");
