@@ -71,7 +71,7 @@ final class ExportTable implements Table {
       for (int run = 0; run < RUNS; run++) {
         long start = System.nanoTime();
         new ManyPieces(pieces).write(1);
-        best = Math.min(best, System.nanoTime() - start);
+        best = Math.min(best, (double) (System.nanoTime() - start));
       }
       fit.addData(Math.log(pieces), Math.log(best));
     }
