@@ -12,7 +12,8 @@ import java.util.Map;
 /**
  * The sizes of a garment in each other: the finished edges of every piece in all sizes, laid on one
  * origin, each size with a dash of its own and named where the corners of sizes lie farthest apart.
- * Under every piece stands which dash is which size; there are six, and after the sixth size they begin again.
+ * Under every piece stands which dash is which size; there are six, and after the sixth size they
+ * begin again.
  *
  * <pre>{@code
  * Pattern top = Templates.installed().get("sleeveless-top").pattern();

@@ -82,8 +82,7 @@ final class NestedPiece {
   private void label(Box drawn) {
     FreeRoom room = FreeRoom.within(bounds().widened(MARGIN));
     elements.forEach(room::take);
-    Point middle =
-        new Point((drawn.minX() + drawn.maxX()) / 2, (drawn.minY() + drawn.maxY()) / 2);
+    Point middle = new Point((drawn.minX() + drawn.maxX()) / 2, (drawn.minY() + drawn.maxY()) / 2);
     int corner = fan(List.copyOf(sizes.values()));
     sizes.forEach((size, piece) -> label(size, at(piece, corner), middle, room));
   }

@@ -18,7 +18,8 @@ final class SeamReader {
   private static final int MOST_EDGES = 20;
   private static final Length MOST_ALLOWANCE = Length.mm(50);
   private static final Length MOST_EASE = Length.mm(500);
-  private static final Map<String, Boolean> MEETINGS = meetings();
+  private static final Map<String, Boolean> MEETINGS = choice("start to start", "end to start");
+  private static final Map<String, Boolean> KINDS = choice("seam", "lap");
 
   private final EdgeNames edges;
   private final Optional<Machines> machines;
@@ -30,11 +31,11 @@ final class SeamReader {
     this.machines = machines;
   }
 
-  private static Map<String, Boolean> meetings() {
-    Map<String, Boolean> meetings = new LinkedHashMap<>();
-    meetings.put("start to start", false);
-    meetings.put("end to start", true);
-    return meetings;
+  private static Map<String, Boolean> choice(String no, String yes) {
+    Map<String, Boolean> choice = new LinkedHashMap<>();
+    choice.put(no, false);
+    choice.put(yes, true);
+    return choice;
   }
 
   /** Where machines are given, their allowance holds for a seam that has none of its own. */
@@ -55,10 +56,14 @@ final class SeamReader {
   }
 
   private void add(Entry entry) {
-    Fields fields = entry.fields("name", "join", "allowance", "ease", "drawnIn", "meet");
+    Fields fields = entry.fields("name", "join", "allowance", "ease", "drawnIn", "meet", "kind");
     String name = fields.get("name").name();
     List<Entry> sides = fields.get("join").list(1, 2);
     SeamFinish finish = SeamFinish.of(allowance(fields, name));
+    if (fields.or("kind", false, e -> e.choice("kind of seam", KINDS))) {
+      addLap(entry, fields, name, finish);
+      return;
+    }
     List<EdgeRef> first = side(sides.get(0), finish);
     List<EdgeRef> second = sides.size() == 2 ? side(sides.get(1), finish) : List.of();
     if (second.isEmpty() && first.size() > 1) {
@@ -70,8 +75,28 @@ final class SeamReader {
     Length ease = fields.or("ease", Length.ZERO, e -> e.length(MOST_EASE.negated(), MOST_EASE));
     Fullness fullness =
         fields.or("drawnIn", Fullness.eased(), e -> e.placed(() -> Fullness.parse(e.text(20))));
-    boolean turned = fields.or("meet", false, e -> e.choice("way to meet", MEETINGS));
+    boolean turned = turned(fields);
     seams.put(entry, name, entry.placed(() -> seam(name, first, second, ease, fullness, turned)));
+  }
+
+  /** The edge on top is sewn in a seam of its own, so that its allowance comes from there. */
+  private void addLap(Entry entry, Fields fields, String name, SeamFinish finish) {
+    List<Entry> sides = fields.get("join").list(2, 2);
+    EdgeRef over = edges.find(sides.get(0));
+    EdgeRef under = sewn(sides.get(1), finish);
+    boolean turned = turned(fields);
+    seams.put(
+        entry,
+        name,
+        entry.placed(
+            () -> {
+              Seam lap = Seam.lapped(name, over.toString(), under.toString());
+              return turned ? lap.endToStart() : lap;
+            }));
+  }
+
+  private static boolean turned(Fields fields) {
+    return fields.or("meet", false, e -> e.choice("way to meet", MEETINGS));
   }
 
   private Length allowance(Fields fields, String name) {

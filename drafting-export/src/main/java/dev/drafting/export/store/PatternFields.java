@@ -91,12 +91,13 @@ final class PatternFields {
   private static Map<String, Object> of(Seam seam) {
     Map<String, Object> fields =
         fields(
-        "name", seam.name(),
-        "first", seam.first().stream().map(EdgeRef::toString).toList(),
-        "second", seam.second().stream().map(EdgeRef::toString).toList(),
-        "ease", seam.ease(),
-        "endToStart", seam.isEndToStart(),
-        "fullness", seam.fullness().equals(Fullness.eased()) ? null : seam.fullness().toString());
+            "name", seam.name(),
+            "first", seam.first().stream().map(EdgeRef::toString).toList(),
+            "second", seam.second().stream().map(EdgeRef::toString).toList(),
+            "ease", seam.ease(),
+            "endToStart", seam.isEndToStart(),
+            "fullness",
+                seam.fullness().equals(Fullness.eased()) ? null : seam.fullness().toString());
     if (seam.isLapped()) {
       fields.put("lapped", true);
     }
@@ -219,7 +220,9 @@ final class PatternFields {
             return Seam.mirrored(name, first.get(0));
           }
           Seam seam =
-              (lapped ? lapped(name, first, second) : Seam.of(name, first, second)).withEase(ease).drawnIn(fullness);
+              (lapped ? lapped(name, first, second) : Seam.of(name, first, second))
+                  .withEase(ease)
+                  .drawnIn(fullness);
           return endToStart ? seam.endToStart() : seam;
         });
   }

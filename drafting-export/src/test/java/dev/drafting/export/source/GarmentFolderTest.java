@@ -123,6 +123,25 @@ class GarmentFolderTest {
   }
 
   @Test
+  void aLapIsCaughtInASeam() throws IOException {
+    String warmer = "{\"name\": \"wrist\", \"join\": [\"wrist warmer left end\"";
+    String lap =
+        "{\"name\": \"lap\", \"join\": [\"wrist warmer left end\", \"pocket right\"],"
+            + " \"allowance\": \"5 mm\", \"kind\": \"lap\", \"meet\": \"end to start\"}, ";
+    Files.writeString(
+        folder.resolve("garment.json"),
+        DESCRIPTION
+            .replace(warmer, lap + warmer)
+            .replace("\"pocket right\", \"pocket bottom\"", "\"pocket bottom\""));
+    Seam read = GarmentFolder.read(folder).pattern().seams().get(1);
+    assertEquals("lap: wrist warmer / left end over pocket / right, end to start", read.toString());
+    String kind = refused("\"ease\": \"2 mm\"", "\"kind\": \"tack\"");
+    assertTrue(kind.contains("seam, lap"), kind);
+    String loose = refused("\"meet\": \"end to start\"}", "\"kind\": \"lap\"}");
+    assertTrue(loose.contains("the edge has neither a seam nor a finish"), loose);
+  }
+
+  @Test
   void piecesOfEveryKindAreRead() {
     Garment garment = GarmentFolder.read(folder);
     assertEquals(
