@@ -198,6 +198,7 @@ import dev.drafting.knit.fabric.TypicalRange;
 import dev.drafting.knit.garment.BabyTop;
 import dev.drafting.knit.garment.Beanie;
 import dev.drafting.knit.garment.BoxerBriefs;
+import dev.drafting.knit.garment.ChildsTShirt;
 import dev.drafting.knit.garment.HalfCircleSkirt;
 import dev.drafting.knit.garment.Leggings;
 import dev.drafting.knit.garment.RaglanSweatshirt;

@@ -15,7 +15,7 @@ import java.util.ServiceLoader;
  * the class path.
  *
  * <pre>{@code
- * Templates.installed().ids();  // => [sleeveless-top, t-shirt, straight-skirt, half-circle-skirt, leggings, beanie, raglan-sweatshirt, boxer-briefs, baby-top]
+ * Templates.installed().ids();  // => [sleeveless-top, t-shirt, straight-skirt, half-circle-skirt, leggings, beanie, raglan-sweatshirt, boxer-briefs, baby-top, childs-t-shirt]
  * }</pre>
  *
  * @since 0.1

@@ -152,7 +152,7 @@ class GradingTest {
         VestRules.grading().toString());
     assertEquals(VestRules.grading(), VestRules.grading());
     assertEquals(VestRules.grading().hashCode(), VestRules.grading().hashCode());
-    assertEquals("size XL", VestRules.grading().patterns().get("XL").version());
+    assertEquals("size XL", VestRules.grading().pattern("XL").version());
     Point fold = VestRules.grading().pattern("XL").piece("front").corner("neck", "fold").at();
     assertEquals(0, fold.x(), 0);
   }

@@ -15,9 +15,12 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
-import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.knit.band.Casing;
 import dev.drafting.knit.hem.TurnedHem;
+import dev.drafting.knit.size.BodyMeasure;
+import dev.drafting.knit.size.BodyRule;
+import dev.drafting.knit.size.Fit;
+import dev.drafting.knit.size.FittedTemplate;
 import java.util.List;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -35,7 +38,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * @since 0.1
  */
 @Experimental
-public final class BoxerBriefs implements GarmentTemplate {
+public final class BoxerBriefs implements FittedTemplate {
   private static final long serialVersionUID = 1L;
   private static final double FRONT_SHARE = 1 / 3.0;
   private static final double FRONT_TAPER = 0.15;
@@ -104,6 +107,15 @@ public final class BoxerBriefs implements GarmentTemplate {
             Length.mm(10),
             Length.mm(25),
             Length.mm(40)));
+  }
+
+  /** Shares of the project's own, no source. */
+  @Override
+  public List<BodyRule> bodyRules() {
+    return List.of(
+        BodyRule.girth("hip", Fit.stretchUsed(0.15), BodyMeasure.HIP_GIRTH),
+        BodyRule.length("fork", BodyMeasure.HIP_GIRTH).times(0.13),
+        BodyRule.length("rise", BodyMeasure.BODY_RISE).times(0.8));
   }
 
   @Override

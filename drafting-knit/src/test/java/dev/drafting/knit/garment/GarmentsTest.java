@@ -60,7 +60,8 @@ class GarmentsTest {
             "beanie",
             "raglan-sweatshirt",
             "boxer-briefs",
-            "baby-top"),
+            "baby-top",
+            "childs-t-shirt"),
         Templates.installed().ids());
   }
 

@@ -19,6 +19,7 @@ import dev.drafting.knit.fabric.Structure;
 import dev.drafting.knit.size.Body;
 import dev.drafting.knit.size.BodyMeasure;
 import dev.drafting.knit.size.BodyRule;
+import dev.drafting.knit.size.BodySizes;
 import dev.drafting.knit.size.Fit;
 import dev.drafting.knit.size.FittedTemplate;
 import dev.drafting.knit.size.MadeToMeasure;
@@ -83,7 +84,10 @@ class MadeToMeasureTest {
                 DynamicTest.dynamicTest(
                     id,
                     () -> {
-                      MadeToMeasure made = made(id);
+                      MadeToMeasure made =
+                          id.startsWith("childs")
+                              ? made(id).on(BodySizes.children().body("116"))
+                              : made(id);
                       assertFalse(made.pattern().pieces().isEmpty());
                       assertEquals(List.of(), grave(made.findings()));
                     }))
@@ -189,6 +193,23 @@ class MadeToMeasureTest {
   void aManIsMeasuredRoundTheChest() {
     Body man = Body.of().with(BodyMeasure.CHEST_GIRTH, Length.cm(100));
     assertEquals(105, made("t-shirt").on(man).dimensions().length("chest").toCm(), 1e-9);
+  }
+
+  /** A child of 116 cm has a chest of 61 cm in the project's table: 61 x 1.1. */
+  @Test
+  void aChildsTShirtGoesOverTheHead() {
+    Body child = BodySizes.children().body("116");
+    MadeToMeasure tee = made("childs-t-shirt").on(child);
+    assertEquals(67.1, tee.dimensions().length("chest").toCm(), 1e-9);
+    Draft draft =
+        Draft.of(tee.pattern())
+            .withFabric("body", JERSEY)
+            .withFabric("rib", Fabric.of("rib", Structure.RIB, 0.80).withRecovery(0.96))
+            .withWearer(Wearer.of(child));
+    assertTrue(draft.headOpening().isPresent());
+    assertEquals(
+        List.of(),
+        draft.findings().stream().filter(f -> f.severity() == Severity.PROBLEM).toList());
   }
 
   @Test
