@@ -113,7 +113,8 @@ public final class Seam implements Serializable {
           .value(all)
           .accepted("every edge once; Seam.mirrored joins an edge to its mirror image");
     }
-    return new Seam(name, List.copyOf(a), List.copyOf(b), Length.ZERO, false, false, Fullness.eased());
+    return new Seam(
+        name, List.copyOf(a), List.copyOf(b), Length.ZERO, false, false, Fullness.eased());
   }
 
   /**
@@ -127,7 +128,8 @@ public final class Seam implements Serializable {
    */
   public static Seam mirrored(String name, EdgeRef centre) {
     Names.check("a seam", name);
-    return new Seam(name, List.of(centre), List.of(centre), Length.ZERO, false, false, Fullness.eased());
+    return new Seam(
+        name, List.of(centre), List.of(centre), Length.ZERO, false, false, Fullness.eased());
   }
 
   /**
@@ -161,7 +163,8 @@ public final class Seam implements Serializable {
     if (isMirrored()) {
       throw DraftingException.of("an edge is as long as its mirror image").at(name);
     }
-    return new Seam(name, a, b, Objects.requireNonNull(firstLongerBy), endToStart, lapped, fullness);
+    return new Seam(
+        name, a, b, Objects.requireNonNull(firstLongerBy), endToStart, lapped, fullness);
   }
 
   /**

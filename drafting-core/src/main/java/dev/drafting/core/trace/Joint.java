@@ -1,13 +1,12 @@
 package dev.drafting.core.trace;
 
-import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.util.MathUtils;
 
 /**
  * Tells a corner from a place where an edge runs through. How much worse one smooth cubic past the
  * place explains the points than two that know nothing of each other is looked at over longer and
- * longer stretches, until it is well out of the noise; and then over shorter ones again: of a
- * corner more is left there than of a bend.
+ * longer stretches, until it is well out of the noise; there a corner must explain no less than any
+ * bend.
  */
 final class Joint {
   private static final int CUBIC = 3;
@@ -24,9 +23,6 @@ final class Joint {
 
   /** A corner may also have stood out this far before the bend of its edges came into it. */
   private static final double ALSO = 60;
-
-  /** Edges bend beside their corners: what is left need not be all that of a corner. */
-  private static final double CORNERLIKE = 0.2;
 
   /** What two cubics explain more of mere noise than one. */
   private static final int OF_NOISE = 2 * (CUBIC + 1);
@@ -93,29 +89,7 @@ final class Joint {
     if (isShort) {
       return true;
     }
-    double score = 0;
-    for (int shorter : new int[] {(int) Math.round(blocks / LONGER), blocks / 2}) {
-      double corner = expected(t -> Math.abs(t), shorter, blocks, stands);
-      double bend = expected(t -> t * Math.abs(t), shorter, blocks, stands);
-      score +=
-          Math.sqrt(Math.max(0, standsOut(shorter)))
-              - (CORNERLIKE * corner + (1 - CORNERLIKE) * bend);
-    }
-    return score >= 0;
-  }
-
-  /** The root of what would stand out over a shorter stretch if this were the shape of the line. */
-  private double expected(DoubleUnaryOperator shape, int shorter, int blocks, double stands) {
-    double now = left(shape, blocks);
-    return now == 0 ? 0 : Math.sqrt(stands * left(shape, shorter) / now);
-  }
-
-  private double left(DoubleUnaryOperator shape, int blocks) {
-    Moments moments = new Moments(at, 0, 0);
-    for (int i = first(blocks); i <= last(blocks); i++) {
-      moments.add(walk.way[i], 0, shape.applyAsDouble(walk.way[i] - at));
-    }
-    return moments.left(CUBIC);
+    return new CornerOrBend(walk, first(blocks), last(blocks), at).isCorner();
   }
 
   /** By how much the line turns here, judged so far to either side, in radians. */

@@ -1,0 +1,114 @@
+package dev.drafting.core.trace;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealVector;
+
+/**
+ * Tells a corner from a bend by what each explains of a stretch beyond a smooth cubic whose
+ * curvature may jump: a direction that turns at once, or one that turns evenly over some length.
+ */
+final class CornerOrBend {
+  /** Half of the shortest bend: what turns on less is a corner to a maker. */
+  private static final double SHORTEST_MM = 30;
+
+  private static final double LONGER = 1.3;
+  private static final double BEND_ASIDE = 0.1;
+  private static final int BENDS_ASIDE = 4;
+  private static final double CORNER_ASIDE = 0.5;
+  private static final int CORNERS_ASIDE = 2;
+
+  private final double[] way;
+  private final double at;
+  private final double half;
+  private final List<RealVector> smooth = new ArrayList<>();
+  private final RealVector restX;
+  private final RealVector restY;
+
+  /** Looks at the blocks from one to another, both counted, with something about halfway. */
+  CornerOrBend(Walk walk, int from, int to, double at) {
+    int count = to - from + 1;
+    this.way = new double[count];
+    System.arraycopy(walk.way, from, way, 0, count);
+    this.at = at;
+    this.half = (way[count - 1] - way[0]) / 2;
+    for (int power = 0; power <= 3; power++) {
+      int exponent = power;
+      addSmooth(t -> Math.pow(t / half, exponent));
+    }
+    addSmooth(t -> t / half * Math.abs(t / half));
+    this.restX = rest(offsets(walk.x, from));
+    this.restY = rest(offsets(walk.y, from));
+  }
+
+  /** Less the first, so that where the stretch lies costs no digits. */
+  private RealVector offsets(double[] all, int from) {
+    RealVector offsets = new ArrayRealVector(way.length);
+    for (int i = 0; i < way.length; i++) {
+      offsets.setEntry(i, all[from + i] - all[from]);
+    }
+    return offsets;
+  }
+
+  private void addSmooth(DoubleUnaryOperator shape) {
+    RealVector rest = rest(along(shape, at));
+    double size = rest.getNorm();
+    if (size > 0) {
+      smooth.add(rest.mapDivide(size));
+    }
+  }
+
+  private RealVector along(DoubleUnaryOperator shape, double middle) {
+    RealVector values = new ArrayRealVector(way.length);
+    for (int i = 0; i < way.length; i++) {
+      values.setEntry(i, shape.applyAsDouble(way[i] - middle));
+    }
+    return values;
+  }
+
+  /** What the smooth shapes leave over; taken off twice, as once loses digits. */
+  private RealVector rest(RealVector values) {
+    RealVector rest = values;
+    for (int time = 0; time < 2; time++) {
+      for (RealVector shape : smooth) {
+        rest = rest.subtract(shape.mapMultiply(shape.dotProduct(rest)));
+      }
+    }
+    return rest;
+  }
+
+  /** Whether a corner explains no less than the best of the bends. */
+  boolean isCorner() {
+    double corner = 0;
+    double step = 2 * half / way.length;
+    for (int aside = -CORNERS_ASIDE; aside <= CORNERS_ASIDE; aside++) {
+      corner = Math.max(corner, explained(Math::abs, at + aside * CORNER_ASIDE * step));
+    }
+    double longest = Math.max(half, SHORTEST_MM);
+    for (double reach = SHORTEST_MM; reach <= longest; reach *= LONGER) {
+      double round = reach;
+      for (int aside = -BENDS_ASIDE; aside <= BENDS_ASIDE; aside++) {
+        double middle = at + aside * BEND_ASIDE * reach;
+        if (explained(t -> bend(t, round), middle) > corner) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** Turns evenly over a length to both sides of its middle, and is straight beyond. */
+  private static double bend(double t, double reach) {
+    return Math.abs(t) >= reach ? Math.abs(t) : (t * t + reach * reach) / (2 * reach);
+  }
+
+  private double explained(DoubleUnaryOperator shape, double middle) {
+    RealVector rest = rest(along(shape, middle));
+    double size = rest.dotProduct(rest);
+    double x = rest.dotProduct(restX);
+    double y = rest.dotProduct(restY);
+    return size == 0 ? 0 : (x * x + y * y) / size;
+  }
+}
