@@ -63,7 +63,10 @@ final class Making {
     return open;
   }
 
-  /** Centre seams that meet in the middle of the garment are sewn in one pass, as a crotch is. */
+  /**
+   * Centre seams that meet in the middle of the garment are sewn in one pass, as a crotch is,
+   * unless a seam of several edges goes between them.
+   */
   private void addSeams() {
     for (Seam seam : sewn.pattern().seams()) {
       SeamTask joined =
@@ -88,12 +91,18 @@ final class Making {
     return seam.isMirrored()
         && task.isCentre()
         && sewn.junctions().stream()
-            .filter(junction -> junction.openEdges().isEmpty())
+            .filter(junction -> junction.openEdges().isEmpty() && !endsChain(junction))
             .map(Junction::ending)
             .anyMatch(
                 ending ->
                     ending.contains(seam.name())
                         && task.names().stream().anyMatch(ending::contains));
+  }
+
+  private boolean endsChain(Junction junction) {
+    return sewn.pattern().seams().stream()
+        .filter(seam -> junction.ending().contains(seam.name()))
+        .anyMatch(seam -> SeamTask.of(seam).isChain());
   }
 
   private int rank(SeamTask task) {
@@ -162,7 +171,7 @@ final class Making {
         List<SeamTask> meeting = tasks(junction.ending());
         for (SeamTask first : meeting) {
           for (SeamTask then : meeting) {
-            if (first.turn() < then.turn()) {
+            if (first.comesBefore(then)) {
               graph.need(then.id(), first.id());
             }
           }

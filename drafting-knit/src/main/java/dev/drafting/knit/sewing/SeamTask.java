@@ -61,8 +61,14 @@ record SeamTask(List<Seam> seams, String side) {
     return seams.get(0).first().size() > 1 || seams.get(0).second().size() > 1;
   }
 
-  /** Where several seams end in one point: chains first, centre seams last. */
-  int turn() {
-    return isChain() ? 0 : isCentre() ? 2 : 1;
+  /**
+   * Where several seams end in one point: chains before plain seams, and centre seams last; but
+   * before a chain, which then goes from side to side in one pass, as at a hood or a yoke.
+   */
+  boolean comesBefore(SeamTask other) {
+    if (isCentre() || other.isCentre()) {
+      return isCentre() ? other.isChain() : !isChain() && other.isCentre();
+    }
+    return isChain() && !other.isChain();
   }
 }

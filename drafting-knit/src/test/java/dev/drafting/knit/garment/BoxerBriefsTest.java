@@ -11,6 +11,11 @@ import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.template.Dimensions;
+import dev.drafting.knit.Draft;
+import dev.drafting.knit.fabric.Fabric;
+import dev.drafting.knit.fabric.Structure;
+import dev.drafting.knit.sewing.Step;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -56,6 +61,26 @@ class BoxerBriefsTest {
     assertEquals(90, angle(pouch, "bottom", "centre"), 1e-6);
     double alongTheSeam = angle(leg, "front inside leg", "front") + angle(pouch, "side", "bottom");
     assertEquals(180, alongTheSeam, 1e-6);
+  }
+
+  /** The pouch is closed before it is sewn in, and the long seam between the legs comes last. */
+  @Test
+  void theLongSeamComesLast() {
+    List<String> seams =
+        Draft.of(briefs)
+            .withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.5))
+            .orderOfWork()
+            .stream()
+            .map(Step::title)
+            .filter(title -> title.contains("seam"))
+            .toList();
+    assertEquals(
+        List.of(
+            "Sew the pouch centre seam",
+            "Sew the pouch seams",
+            "Sew the back centre seam",
+            "Sew the inside leg seams"),
+        seams);
   }
 
   /** A fuller pouch is longer at its centre, and no longer at its sides. */

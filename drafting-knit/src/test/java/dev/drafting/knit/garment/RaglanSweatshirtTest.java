@@ -16,6 +16,7 @@ import dev.drafting.knit.band.Outcome;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
+import dev.drafting.knit.sewing.Step;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -128,6 +129,16 @@ class RaglanSweatshirtTest {
     assertEquals(2 * 345, sewn.opening("face").length().toMm(), 1e-9);
     assertEquals(4, sewn.openings().size());
     assertEquals(List.of(), sewn.findings());
+    List<String> steps =
+        Draft.of(hooded)
+            .withFabric("body", Fabric.of("sweatshirt knit", Structure.JERSEY, 0.25))
+            .withFabric("rib", Fabric.of("rib", Structure.RIB, 0.80))
+            .orderOfWork()
+            .stream()
+            .map(Step::title)
+            .toList();
+    int closed = steps.indexOf("Sew the hood centre seam");
+    assertTrue(closed >= 0 && closed < steps.indexOf("Sew the neck seams"), steps.toString());
     assertEquals(90, hood.corner("centre", "face").interiorAngle().toDegrees(), 1e-9);
     assertEquals(90, hood.corner("neck", "centre").interiorAngle().toDegrees(), 1e-6);
   }
