@@ -14,9 +14,12 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
-import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.knit.band.WrappedBinding;
 import dev.drafting.knit.hem.TurnedHem;
+import dev.drafting.knit.size.BodyMeasure;
+import dev.drafting.knit.size.BodyRule;
+import dev.drafting.knit.size.Fit;
+import dev.drafting.knit.size.FittedTemplate;
 import java.util.List;
 
 /**
@@ -37,7 +40,7 @@ import java.util.List;
  * @since 0.1
  */
 @Experimental
-public final class BabyTop implements GarmentTemplate {
+public final class BabyTop implements FittedTemplate {
   private static final long serialVersionUID = 1L;
   private static final Length ALLOWANCE = Length.mm(7);
   private static final Length HEM = Length.mm(15);
@@ -101,6 +104,17 @@ public final class BabyTop implements GarmentTemplate {
             Length.mm(60),
             Length.mm(75),
             Length.mm(90)));
+  }
+
+  /** Shares and lengths of the project's own, no source. */
+  @Override
+  public List<BodyRule> bodyRules() {
+    return List.of(
+        BodyRule.girth("chest", Fit.ease(0.15), BodyMeasure.CHEST_GIRTH),
+        BodyRule.length("length", BodyMeasure.CERVICAL_TO_WAIST).plus(Length.cm(13.5)),
+        BodyRule.length("shoulder", BodyMeasure.SHOULDER_LENGTH).times(0.2).plus(Length.mm(33.5)),
+        BodyRule.length("armhole depth", BodyMeasure.SCYE_DEPTH).plus(Length.cm(2)),
+        BodyRule.length("sleeve length", BodyMeasure.ARM_LENGTH).times(0.85));
   }
 
   @Override

@@ -154,6 +154,7 @@ final class OwnTables {
         .with(INSIDE_LEG, share(tall, 0.56, -12.5))
         .with(NECK_BASE_GIRTH, share(tall, 0.115, 17))
         .with(SHOULDER_LENGTH, share(tall, 0.07, 1))
+        .with(ARM_LENGTH, share(tall, 0.33, -1))
         .with(SCYE_DEPTH, share(tall, 0.1, 3))
         .with(CERVICAL_TO_WAIST, share(tall, 0.2, 4))
         .with(BODY_RISE, share(tall, 0.1, 8))

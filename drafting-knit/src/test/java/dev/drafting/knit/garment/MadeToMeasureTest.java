@@ -69,7 +69,18 @@ class MadeToMeasureTest {
                     "half-circle-skirt",
                     "leggings",
                     "beanie",
-                    "raglan-sweatshirt")));
+                    "raglan-sweatshirt",
+                    "boxer-briefs",
+                    "baby-top",
+                    "childs-t-shirt")));
+  }
+
+  private static Body wearer(String id) {
+    return switch (id) {
+      case "baby-top" -> BodySizes.children().body("68");
+      case "childs-t-shirt" -> BodySizes.children().body("116");
+      default -> WOMAN;
+    };
   }
 
   private static MadeToMeasure made(String id) {
@@ -84,10 +95,7 @@ class MadeToMeasureTest {
                 DynamicTest.dynamicTest(
                     id,
                     () -> {
-                      MadeToMeasure made =
-                          id.startsWith("childs")
-                              ? made(id).on(BodySizes.children().body("116"))
-                              : made(id);
+                      MadeToMeasure made = made(id).on(wearer(id));
                       assertFalse(made.pattern().pieces().isEmpty());
                       assertEquals(List.of(), grave(made.findings()));
                     }))

@@ -48,6 +48,7 @@ class SizesTest {
     "leggings,women,76,128",
     "beanie,women,76,128",
     "childs-t-shirt,children,104,146",
+    "baby-top,children,56,98",
     "boxer-briefs,men,80,127",
     "boxer-briefs,children,122,158",
     "raglan-sweatshirt,women,84,128",
