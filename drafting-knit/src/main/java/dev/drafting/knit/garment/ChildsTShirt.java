@@ -28,8 +28,7 @@ import java.util.List;
 public final class ChildsTShirt implements FittedTemplate {
   private static final long serialVersionUID = 1L;
   private static final double SHARE = 0.68;
-
-  private final TShirt adults = new TShirt();
+  private static final TShirt ADULTS = new TShirt();
 
   /** Makes the template. */
   public ChildsTShirt() {}
@@ -47,7 +46,7 @@ public final class ChildsTShirt implements FittedTemplate {
   /** Those of an adult's made smaller, to the millimetre within. */
   @Override
   public List<Dimension> dimensions() {
-    return adults.dimensions().stream()
+    return ADULTS.dimensions().stream()
         .map(
             adult ->
                 new Dimension(
@@ -73,7 +72,7 @@ public final class ChildsTShirt implements FittedTemplate {
 
   @Override
   public Pattern draw(Dimensions given) {
-    Pattern drawn = adults.draw(given);
+    Pattern drawn = ADULTS.draw(given);
     return Pattern.of("Child's T-shirt", drawn.pieces(), drawn.seams());
   }
 }
