@@ -51,8 +51,12 @@ class ExportFaultsTest {
   }
 
   private Map<String, String> written(boolean isSecond) throws IOException {
-    Writer.export(isSecond).to(folder, Progress.none());
+    write(isSecond, folder);
     return Writer.contents(folder);
+  }
+
+  private static void write(boolean isSecond, Path place) throws IOException {
+    assertEquals(3, Writer.export(isSecond).to(place, Progress.none()).size());
   }
 
   private void assertOneOrTheOther(String when) throws IOException {
@@ -92,8 +96,9 @@ class ExportFaultsTest {
   /** As if the process had been killed after the first of its files. */
   @Test
   void whatAKilledProcessLeftIsMovedInFirst() throws IOException {
-    written(false);
-    Path left = Files.createDirectories(folder.resolve(".drafting-left/new")).getParent();
+    write(false, folder);
+    Path left = folder.resolve(".drafting-left");
+    Files.createDirectories(left.resolve("new"));
     Files.writeString(left.resolve("moving"), folder.toRealPath().toString());
     for (Map.Entry<String, String> file : second.entrySet()) {
       boolean moved = file.getKey().endsWith(".svg");
@@ -150,7 +155,7 @@ class ExportFaultsTest {
           new Thread(
               () -> {
                 try {
-                  Writer.export(isSecond).to(folder, Progress.none());
+                  write(isSecond, folder);
                 } catch (DraftingException | IOException e) {
                   thrown[0] = e;
                 }
@@ -186,7 +191,7 @@ class ExportFaultsTest {
         run("mount", "-t", "tmpfs", "-o", "size=2m", "none", disk.toString()) == 0,
         "no disk can be made here");
     try {
-      Writer.export(false).to(disk, Progress.none());
+      write(false, disk);
       byte[] rest = new byte[2 * 1024 * 1024];
       Path filling = disk.resolve(".filling");
       assertThrows(IOException.class, () -> Files.write(filling, rest));
@@ -194,7 +199,7 @@ class ExportFaultsTest {
       folder = disk;
       boolean full = false;
       try {
-        Writer.export(true).to(disk, Progress.none());
+        write(true, disk);
       } catch (IOException e) {
         full = true;
       }
@@ -203,7 +208,7 @@ class ExportFaultsTest {
       assertNothingHidden();
       assertEquals(kilobytes < 200, full);
     } finally {
-      run("umount", disk.toString());
+      assertEquals(0, run("umount", disk.toString()));
     }
   }
 
@@ -215,9 +220,9 @@ class ExportFaultsTest {
   @Test
   void aFolderThatCannotBeWrittenIsRefused() {
     Path readOnly = Path.of("/proc/self");
-    assertThrows(IOException.class, () -> Writer.export(false).to(readOnly, Progress.none()));
+    assertThrows(IOException.class, () -> write(false, readOnly));
     Path below = readOnly.resolve("out");
-    assertThrows(IOException.class, () -> Writer.export(false).to(below, Progress.none()));
+    assertThrows(IOException.class, () -> write(false, below));
   }
 
   @Test
@@ -236,7 +241,7 @@ class ExportFaultsTest {
     Path kept = Files.writeString(work.resolve("kept"), "kept");
     Files.delete(folder.resolve("vest.svg"));
     Files.createSymbolicLink(folder.resolve("vest.svg"), kept);
-    written(true);
+    write(true, folder);
     assertEquals("kept", Files.readString(kept));
     assertEquals(second, Writer.contents(folder));
   }

@@ -55,7 +55,8 @@ final class Writer {
   public static void main(String[] args) {
     try {
       for (int i = 0; i < Integer.parseInt(args[1]); i++) {
-        export(i % 2 == 0).to(Path.of(args[0]), Progress.none());
+        List<WrittenFile> files = export(i % 2 == 0).to(Path.of(args[0]), Progress.none());
+        System.out.println(files);
       }
     } catch (DraftingException | IOException e) {
       System.exit(2);

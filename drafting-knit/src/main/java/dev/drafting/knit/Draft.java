@@ -25,6 +25,8 @@ import dev.drafting.knit.sewing.OrderOfWork;
 import dev.drafting.knit.sewing.SewingChoices;
 import dev.drafting.knit.sewing.SewingPlan;
 import dev.drafting.knit.sewing.Step;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
@@ -481,6 +483,23 @@ public final class Draft implements Serializable {
         Measures.withStrips(other.measures(), other.strips()),
         findings(),
         other.findings());
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Brief brief) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return Draft.of(brief);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(brief);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a draft is read as it was written");
   }
 
   @Override

@@ -4,6 +4,9 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -361,6 +364,23 @@ public final class Arc implements Segment {
         first.plus(spokeAt(from).left().times(handle)),
         last.plus(spokeAt(to).left().times(-handle)),
         last);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(double[] numbers) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return Arc.of(numbers);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(toArray());
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an arc is read as it was written");
   }
 
   @Override

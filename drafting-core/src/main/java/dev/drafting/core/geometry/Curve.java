@@ -4,6 +4,8 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -455,6 +457,24 @@ public final class Curve implements Serializable {
           .accepted("a curve that ends where it starts");
     }
     return Area.within(segments);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(List<Segment> segments) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return Curve.of(segments);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(segments);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a curve is read as it was written");
   }
 
   @Override

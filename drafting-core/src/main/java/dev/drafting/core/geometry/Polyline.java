@@ -3,6 +3,8 @@ package dev.drafting.core.geometry;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
@@ -186,6 +188,23 @@ public final class Polyline implements Serializable {
       maxY = Math.max(maxY, xy[i + 1]);
     }
     return new Box(minX, minY, maxX, maxY);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(double[] xy) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return Polyline.of(xy);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(xy);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a polyline is read as it was written");
   }
 
   @Override

@@ -3,6 +3,8 @@ package dev.drafting.core.geometry;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -205,6 +207,24 @@ public final class Transform implements Serializable {
    */
   public double scale() {
     return b == 0 ? Math.abs(a) : Math.hypot(a, b);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(double a, double b, boolean mirrors, double tx, double ty)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new Transform(a, b, mirrors, tx, ty);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(a, b, mirrors, tx, ty);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a transform is read as it was written");
   }
 
   @Override

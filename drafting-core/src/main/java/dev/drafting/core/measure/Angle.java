@@ -2,6 +2,8 @@ package dev.drafting.core.measure;
 
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -116,6 +118,23 @@ public final class Angle implements Comparable<Angle>, Serializable {
   @Override
   public int compareTo(Angle other) {
     return Double.compare(radians, other.radians);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(double radians) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return Angle.radians(radians);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(radians);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an angle is read as it was written");
   }
 
   @Override

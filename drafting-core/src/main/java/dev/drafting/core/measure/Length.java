@@ -2,6 +2,8 @@ package dev.drafting.core.measure;
 
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -293,6 +295,23 @@ public final class Length implements Comparable<Length>, Serializable {
   @Override
   public int compareTo(Length other) {
     return Double.compare(millimetres, other.millimetres);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(double millimetres) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return Length.mm(millimetres);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(millimetres);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a length is read as it was written");
   }
 
   @Override

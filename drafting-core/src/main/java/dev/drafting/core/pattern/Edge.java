@@ -8,6 +8,8 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -188,6 +190,23 @@ public final class Edge implements Serializable {
    */
   public boolean isOnFold() {
     return finish instanceof FoldEdge;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String name, Curve curve, Finish finish) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return Edge.of(name, curve).withFinish(finish);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, curve, finish);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an edge is read as it was written");
   }
 
   @Override

@@ -3,6 +3,8 @@ package dev.drafting.core.pattern;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -75,6 +77,23 @@ public final class Notch implements Serializable {
    */
   public String label() {
     return label;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String edge, Length along, String label) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return Notch.of(edge, along, label);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(edge, along, label);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a notch is read as it was written");
   }
 
   @Override

@@ -5,6 +5,8 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -319,6 +321,39 @@ public final class Pattern implements Serializable {
   @Experimental
   public Pattern withSeamMarks() {
     return FullnessMarks.on(this);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      String name,
+      String version,
+      List<Piece> pieces,
+      List<Seam> seams,
+      List<SharedPaper> sharedPapers,
+      Tolerances tolerances)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Pattern pattern =
+          of(name, pieces, seams)
+              .withVersion(version)
+              .withSeamTolerance(tolerances.seam())
+              .withCrossingTolerance(tolerances.crossing());
+      for (SharedPaper paper : sharedPapers) {
+        pattern = pattern.withSharedPaper(paper);
+      }
+      return pattern;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, version, pieces, seams, sharedPapers, tolerances);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a pattern is read as it was written");
   }
 
   @Override

@@ -5,6 +5,8 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.offset.CornerTreatment;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -382,6 +384,25 @@ public final class Piece implements Serializable {
    */
   public Piece unfolded() {
     return isOnFold() ? Unfolding.unfold(this) : this;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(String name, List<Edge> edges, PieceDetails details) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Names.check("a piece", name);
+      return of(name, edges, details);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, edges, details);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a piece is read as it was written");
   }
 
   @Override

@@ -27,6 +27,15 @@ record PieceDetails(
     SortedSet<String> pointed,
     SortedMap<String, CornerTreatment> treatments)
     implements Serializable {
+  PieceDetails {
+    Objects.requireNonNull(cutting, "cutting");
+    Objects.requireNonNull(cloth, "cloth");
+    Objects.requireNonNull(grain, "grain");
+    notches = List.copyOf(notches);
+    markings = List.copyOf(markings);
+    pointed = Collections.unmodifiableSortedSet(new TreeSet<>(pointed));
+    treatments = Collections.unmodifiableSortedMap(new TreeMap<>(treatments));
+  }
 
   static PieceDetails usual(boolean onFold) {
     return new PieceDetails(

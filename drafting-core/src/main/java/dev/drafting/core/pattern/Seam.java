@@ -4,6 +4,8 @@ import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -268,6 +270,36 @@ public final class Seam implements Serializable {
   @Experimental
   public boolean isLapped() {
     return lapped;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      String name,
+      List<EdgeRef> a,
+      List<EdgeRef> b,
+      Length ease,
+      boolean endToStart,
+      boolean lapped,
+      Fullness fullness)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (a.size() == 1 && a.equals(b)) {
+        return mirrored(name, a.get(0));
+      }
+      Seam seam = of(name, a, b).withEase(ease).drawnIn(fullness);
+      return new Seam(name, seam.a, seam.b, ease, endToStart, lapped, fullness);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, a, b, ease, endToStart, lapped, fullness);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a seam is read as it was written");
   }
 
   @Override

@@ -4,6 +4,8 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -122,6 +124,23 @@ public final class TracedEdge implements Serializable {
    */
   public Polyline points() {
     return points;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String name, Polyline points) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return TracedEdge.of(name, points);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, points);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a traced edge is read as it was written");
   }
 
   @Override

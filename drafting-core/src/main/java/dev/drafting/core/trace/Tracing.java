@@ -3,6 +3,8 @@ package dev.drafting.core.trace;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Transform;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -166,6 +168,24 @@ public final class Tracing implements Serializable {
    */
   public List<TracedEdge> edges() {
     return edges;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(String piece, Extent extent, List<TracedEdge> edges) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return Tracing.of(piece, extent, edges);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(piece, extent, edges);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a tracing is read as it was written");
   }
 
   @Override
