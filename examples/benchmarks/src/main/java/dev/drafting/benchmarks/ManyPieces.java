@@ -21,6 +21,9 @@ import java.util.stream.Stream;
 
 /** A garment of many pieces in many sizes, and all of its files. */
 final class ManyPieces {
+  /** Small sizes, so that no sum of lengths comes near the 100 m that a length goes up to. */
+  private static final double SMALLEST = 0.5;
+
   private static final double STEP = 0.02;
 
   private final int pieces;
@@ -52,11 +55,11 @@ final class ManyPieces {
 
   /**
    * The front and the back of the demo vest again and again, with a plain allowance at every edge,
-   * each size 2 % larger.
+   * each size larger by 2 % of the vest.
    */
   private Draft draft(int size) {
     Draft vest = Vest.draft();
-    Transform larger = Transform.scaling(1 + STEP * size);
+    Transform larger = Transform.scaling(SMALLEST + STEP * size);
     List<Piece> bodies = Stream.of("front", "back").map(vest.pattern()::piece).toList();
     List<Piece> many = new ArrayList<>();
     for (int i = 0; i < pieces; i++) {
