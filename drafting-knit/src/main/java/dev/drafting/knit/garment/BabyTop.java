@@ -114,6 +114,7 @@ public final class BabyTop implements FittedTemplate {
         BodyRule.length("length", BodyMeasure.CERVICAL_TO_WAIST).plus(Length.cm(13.5)),
         BodyRule.length("shoulder", BodyMeasure.SHOULDER_LENGTH).times(0.2).plus(Length.mm(33.5)),
         BodyRule.length("armhole depth", BodyMeasure.SCYE_DEPTH).plus(Length.cm(2)),
+        BodyRule.length("cap height", BodyMeasure.SCYE_DEPTH).times(0.38),
         BodyRule.length("sleeve length", BodyMeasure.ARM_LENGTH).times(0.85));
   }
 

@@ -67,7 +67,9 @@ public final class ChildsTShirt implements FittedTemplate {
         BodyRule.length("length", BodyMeasure.CERVICAL_TO_WAIST).plus(Length.cm(16)),
         BodyRule.length("shoulder", BodyMeasure.SHOULDER_LENGTH).times(0.66),
         BodyRule.length("neck width", BodyMeasure.NECK_BASE_GIRTH).times(0.2).plus(Length.cm(7)),
-        BodyRule.length("armhole depth", BodyMeasure.SCYE_DEPTH).plus(Length.cm(1.8)));
+        BodyRule.length("armhole depth", BodyMeasure.SCYE_DEPTH).plus(Length.cm(1.8)),
+        BodyRule.length("cap height", BodyMeasure.SCYE_DEPTH).times(0.49),
+        BodyRule.length("sleeve length", BodyMeasure.ARM_LENGTH).times(0.25));
   }
 
   @Override

@@ -16,6 +16,7 @@ import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
 import dev.drafting.knit.band.FoldedBand;
 import dev.drafting.knit.hem.TurnedHem;
+import dev.drafting.knit.size.BodyMeasure;
 import dev.drafting.knit.size.BodyRule;
 import dev.drafting.knit.size.Fit;
 import dev.drafting.knit.size.FittedTemplate;
@@ -90,7 +91,10 @@ public final class TShirt implements FittedTemplate {
 
   @Override
   public List<BodyRule> bodyRules() {
-    return TopDimensions.rules(Fit.ease(0.05), 0.66);
+    List<BodyRule> all = new ArrayList<>(TopDimensions.rules(Fit.ease(0.05), 0.66));
+    all.add(BodyRule.length("cap height", BodyMeasure.SCYE_DEPTH).times(0.49));
+    all.add(BodyRule.length("sleeve length", BodyMeasure.ARM_LENGTH).times(0.2));
+    return List.copyOf(all);
   }
 
   @Override

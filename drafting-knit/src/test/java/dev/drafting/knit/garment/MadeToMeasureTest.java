@@ -185,7 +185,9 @@ class MadeToMeasureTest {
     Finding note = tee.findings().get(0);
     assertEquals("measure.as-usual", note.id());
     assertTrue(
-        note.reason().endsWith("length, shoulder, neck width, armhole depth."), note.reason());
+        note.reason()
+            .endsWith("length, shoulder, neck width, armhole depth, cap height, sleeve length."),
+        note.reason());
     assertEquals(
         List.of(),
         tee.with(
@@ -193,7 +195,9 @@ class MadeToMeasureTest {
                     .with("length", Length.cm(60))
                     .with("shoulder", Length.cm(9))
                     .with("neck width", Length.cm(18))
-                    .with("armhole depth", Length.cm(23)))
+                    .with("armhole depth", Length.cm(23))
+                    .with("cap height", Length.cm(11))
+                    .with("sleeve length", Length.cm(12)))
             .findings());
   }
 
