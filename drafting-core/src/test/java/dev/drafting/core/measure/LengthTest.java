@@ -178,6 +178,8 @@ class LengthTest {
     assertEquals(Length.mm(7), six.max(Length.mm(7)));
     assertTrue(six.isPositive() && six.negated().isNegative() && Length.ZERO.isZero());
     assertFalse(six.isNegative() || six.isZero() || Length.ZERO.isPositive());
+    assertFalse(Length.ZERO.isNegative());
+    assertTrue(six.hashCode() != Length.ZERO.hashCode(), "lengths spread over hash tables");
     assertEquals(Length.ZERO, Length.ZERO.negated());
     assertEquals(Length.ZERO, Length.mm(-0.0));
     assertEquals(Length.ZERO.hashCode(), Length.mm(-0.0).hashCode());

@@ -1,0 +1,96 @@
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Mutation testing of drafting-core and drafting-knit, package by package, from the smallest to the largest: java
+ * .ci/Mutation.java, or with the names of packages such as core.measure. What is measured already stands in
+ * MODULE/target/mutation and is not measured again, so that it can be stopped and begun again at any time; to measure a
+ * package again, delete its folder there.
+ */
+class Mutation {
+  private static final List<String> MODULES = List.of("core", "knit");
+  private static final Pattern NOTICED = Pattern.compile("<mutation detected='true'");
+  private static final Pattern ANY = Pattern.compile("<mutation detected=");
+
+  public static void main(String[] args) throws IOException, InterruptedException {
+    List<Path> packages = packages();
+    for (Path sources : packages) {
+      String name = name(sources);
+      if ((args.length == 0 || List.of(args).contains(name)) && !Files.exists(report(sources))) {
+        measure(sources);
+      }
+    }
+    System.out.println("package | changes | noticed by its tests | %");
+    int all = 0;
+    int noticed = 0;
+    for (Path sources : packages) {
+      if (Files.exists(report(sources))) {
+        String report = Files.readString(report(sources));
+        long changes = ANY.matcher(report).results().count();
+        long seen = NOTICED.matcher(report).results().count();
+        all += (int) changes;
+        noticed += (int) seen;
+        row(name(sources), changes, seen);
+      }
+    }
+    row("all of these", all, noticed);
+  }
+
+  private static void row(String name, long changes, long noticed) {
+    System.out.printf(Locale.ROOT, "%s | %d | %d | %.1f%n", name, changes, noticed, 100.0 * noticed / changes);
+  }
+
+  private static List<Path> packages() throws IOException {
+    List<Path> packages = new ArrayList<>();
+    for (String module : MODULES) {
+      Path sources = Path.of("drafting-" + module, "src", "main", "java", "dev", "drafting", module);
+      try (Stream<Path> all = Files.walk(sources)) {
+        all.filter(Files::isDirectory).filter(folder -> size(folder) > 0).forEach(packages::add);
+      }
+    }
+    packages.sort((a, b) -> Long.compare(size(a), size(b)));
+    return packages;
+  }
+
+  /** The bytes of its code. */
+  private static long size(Path sources) {
+    try (Stream<Path> all = Files.list(sources)) {
+      return all.filter(Mutation::isCode).mapToLong(file -> file.toFile().length()).sum();
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static boolean isCode(Path file) {
+    return Files.isRegularFile(file) && !file.endsWith("package-info.java");
+  }
+
+  private static String name(Path sources) {
+    return sources.subpath(6, sources.getNameCount()).toString().replace('/', '.');
+  }
+
+  private static Path report(Path sources) {
+    return sources.subpath(0, 1).resolve(Path.of("target", "mutation", name(sources), "mutations.xml"));
+  }
+
+  private static void measure(Path sources) throws IOException, InterruptedException {
+    String module = sources.subpath(0, 1).toString();
+    System.err.println("measuring " + name(sources));
+    Process maven =
+        new ProcessBuilder(
+                "mvn", "-q", "-ntp", "-Pmutation", "-Dmutated=" + name(sources), "-pl", module, "-am",
+                "process-test-classes")
+            .redirectErrorStream(true)
+            .redirectOutput(Path.of(module, "target", "mutation.log").toFile())
+            .start();
+    if (maven.waitFor() != 0) {
+      System.err.println(name(sources) + " could not be measured; see " + module + "/target/mutation.log");
+    }
+  }
+}
