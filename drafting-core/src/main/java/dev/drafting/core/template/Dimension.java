@@ -27,6 +27,9 @@ public record Dimension(
     String name, String meaning, Length least, Length usual, Length most, boolean girth)
     implements Serializable {
 
+  /** What misses a bound by a hair must not look as if it met it. */
+  private static final int EXACT_DECIMALS = 9;
+
   /**
    * Refuses bounds that are out of order.
    *
@@ -86,7 +89,7 @@ public record Dimension(
     if (given.compareTo(least) < 0 || given.compareTo(most) > 0) {
       throw DraftingException.of("the dimension is out of bounds")
           .at(name)
-          .value(words(given))
+          .value(given.text(LengthUnit.CM, EXACT_DECIMALS))
           .accepted(words(least) + " to " + words(most));
     }
   }

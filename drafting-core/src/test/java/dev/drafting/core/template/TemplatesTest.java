@@ -97,6 +97,15 @@ class TemplatesTest {
   }
 
   @Test
+  void whatMissesABoundByAHairDoesNotLookAsIfItMetIt() {
+    Dimensions nearly = Dimensions.of().with("girth", Length.mm(399.9999));
+    DraftingException refusal =
+        assertThrows(DraftingException.class, () -> new Tube(0, 1).pattern(nearly));
+    String message = String.valueOf(refusal.getMessage());
+    assertTrue(message.contains("Found: 39.99999 cm. Accepted: 40 cm"), message);
+  }
+
+  @Test
   void refusesWhatIsOutOfBoundsOrUnknown() {
     refused("tube: girth", Dimensions.of().with("girth", Length.cm(39.9)));
     refused("tube", Dimensions.of().with("waist", Length.cm(70)));
