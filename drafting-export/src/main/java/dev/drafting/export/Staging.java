@@ -64,6 +64,7 @@ final class Staging implements AutoCloseable {
   }
 
   /** Moves the files in; if one cannot be moved, everything is as it was before. */
+  @SuppressWarnings("try") // the lock is held, not used
   List<WrittenFile> moveIn(List<String> names) throws IOException {
     List<WrittenFile> written = new ArrayList<>();
     for (String name : names) {

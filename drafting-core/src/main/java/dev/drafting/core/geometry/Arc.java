@@ -367,6 +367,7 @@ public final class Arc implements Segment {
   }
 
   /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("ArrayRecordComponent") // nobody compares it
   private record Kept(double[] numbers) implements Serializable {
     private static final long serialVersionUID = 1L;
 

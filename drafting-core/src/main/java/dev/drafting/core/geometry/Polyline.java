@@ -191,6 +191,7 @@ public final class Polyline implements Serializable {
   }
 
   /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("ArrayRecordComponent") // nobody compares it
   private record Kept(double[] xy) implements Serializable {
     private static final long serialVersionUID = 1L;
 

@@ -31,6 +31,7 @@ import java.io.InvalidObjectException;
 import java.io.ObjectInputFilter;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
+import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.nio.ByteBuffer;
@@ -154,10 +155,13 @@ class SerializationTest {
   void aStreamOfFieldsIsRefused(Class<?> type) throws Exception {
     Method reading = type.getDeclaredMethod("readObject", ObjectInputStream.class);
     reading.setAccessible(true);
-    java.lang.reflect.Constructor<?> constructor =
-        sun.reflect.ReflectionFactory.getReflectionFactory()
-            .newConstructorForSerialization(type, Object.class.getDeclaredConstructor());
-    Object empty = constructor.newInstance();
+    Class<?> factory = Class.forName("sun.reflect.ReflectionFactory");
+    Object maker = factory.getMethod("getReflectionFactory").invoke(null);
+    Object constructor =
+        factory
+            .getMethod("newConstructorForSerialization", Class.class, Constructor.class)
+            .invoke(maker, type, Object.class.getDeclaredConstructor());
+    Object empty = ((Constructor<?>) constructor).newInstance();
     InvocationTargetException refused =
         assertThrows(InvocationTargetException.class, () -> reading.invoke(empty, (Object) null));
     assertInstanceOf(InvalidObjectException.class, refused.getCause());
