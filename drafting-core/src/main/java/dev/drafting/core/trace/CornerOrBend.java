@@ -1,6 +1,7 @@
 package dev.drafting.core.trace;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.linear.ArrayRealVector;
@@ -17,8 +18,9 @@ final class CornerOrBend {
   private static final double LONGER = 1.3;
   private static final double BEND_ASIDE = 0.1;
   private static final int BENDS_ASIDE = 4;
-  private static final double CORNER_ASIDE = 0.5;
-  private static final int CORNERS_ASIDE = 2;
+
+  /** A corner may lie at this many blocks before and behind, and halfway between them. */
+  private static final int BLOCKS_ASIDE = 1;
 
   private final double[] way;
   private final double at;
@@ -79,12 +81,23 @@ final class CornerOrBend {
     return rest;
   }
 
-  /** Whether a corner explains no less than the best of the bends. */
+  /**
+   * Whether a corner explains no less than the best of the bends; or none could be seen, as the
+   * points lie farther apart than it is long.
+   */
   boolean isCorner() {
+    int found = Arrays.binarySearch(way, at);
+    int after = found < 0 ? -found - 1 : found + 1;
+    int before = Math.max(0, after - 1);
+    if (way[Math.min(after, way.length - 1)] - way[before] >= SHORTEST_MM) {
+      return true;
+    }
     double corner = 0;
-    double step = 2 * half / way.length;
-    for (int aside = -CORNERS_ASIDE; aside <= CORNERS_ASIDE; aside++) {
-      corner = Math.max(corner, explained(Math::abs, at + aside * CORNER_ASIDE * step));
+    int first = Math.max(0, before - BLOCKS_ASIDE);
+    for (int i = first; i <= Math.min(way.length - 1, before + 1 + BLOCKS_ASIDE); i++) {
+      corner = Math.max(corner, explained(Math::abs, way[i]));
+      double between = (way[i] + way[Math.max(first, i - 1)]) / 2;
+      corner = Math.max(corner, explained(Math::abs, between));
     }
     double longest = Math.max(half, SHORTEST_MM);
     for (double reach = SHORTEST_MM; reach <= longest; reach *= LONGER) {
