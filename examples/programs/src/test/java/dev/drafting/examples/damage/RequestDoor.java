@@ -13,8 +13,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -23,6 +23,7 @@ final class RequestDoor implements Door {
   private static final String DRAFTED = "200";
   private static final Set<String> REFUSED = Set.of("400", "404", "405", "411", "413", "501");
   private static final String NO_ANSWER = "";
+  private static final int LONGEST_NAME = 20_000;
   private static final int ANSWER_START = 200;
 
   private final Map<String, String> files;
@@ -58,13 +59,14 @@ final class RequestDoor implements Door {
   @Override
   public byte[] damaged(long seed) {
     Mutations mutations = new Mutations(seed);
-    Random random = new Random(seed);
+    // Random would begin alike for seeds in a row.
+    SplittableRandom random = new SplittableRandom(seed);
     int which = random.nextInt(4);
     Map<String, byte[]> sent = new LinkedHashMap<>();
     files.forEach(
         (name, text) ->
             sent.put(
-                which == 0 ? mutations.text(name) : name,
+                which == 0 ? shortened(mutations.text(name)) : name,
                 which == 1 ? mutations.damage(text) : text.getBytes(StandardCharsets.UTF_8)));
     byte[] zip = zip(sent);
     if (which == 2) {
@@ -74,6 +76,11 @@ final class RequestDoor implements Door {
     }
     byte[] head = head(zip.length).getBytes(StandardCharsets.UTF_8);
     return joined(which == 3 ? mutations.damage(head(zip.length)) : head, zip);
+  }
+
+  /** To what a zip can hold. */
+  private static String shortened(String name) {
+    return name.substring(0, Math.min(name.length(), LONGEST_NAME));
   }
 
   private static String head(int length) {
