@@ -143,6 +143,7 @@ import dev.drafting.export.pdf.TiledPdf;
 import dev.drafting.export.pdf.WidePdf;
 import dev.drafting.export.png.PngFormat;
 import dev.drafting.export.sheet.MakingUpSheet;
+import dev.drafting.export.sheet.Tape;
 import dev.drafting.export.source.CutOutlines;
 import dev.drafting.export.source.Garment;
 import dev.drafting.export.source.GarmentFolder;

@@ -25,6 +25,7 @@ import dev.drafting.export.pdf.TiledPdf;
 import dev.drafting.export.pdf.WidePdf;
 import dev.drafting.export.png.PngFormat;
 import dev.drafting.export.sheet.MakingUpSheet;
+import dev.drafting.export.sheet.Tape;
 import dev.drafting.export.store.StoredDraft;
 import dev.drafting.export.svg.SvgFormat;
 import dev.drafting.knit.Draft;
@@ -187,8 +188,22 @@ public final class Export {
    * @return the export
    */
   public Export sheet() {
+    return sheet(Tape.BOTH);
+  }
+
+  /**
+   * Also the making-up sheet as a page, in centimetres or in inches. It takes the place of {@link
+   * #sheet()}.
+   *
+   * @param tape in whose units the sheet is written
+   * @return the export
+   */
+  @Experimental
+  public Export sheet(Tape tape) {
+    Objects.requireNonNull(tape, "tape");
     return with(
-        MakingUpSheet.FILE_ENDING, (drawing, out) -> MakingUpSheet.of(draft, drawing).write(out));
+        MakingUpSheet.FILE_ENDING,
+        (drawing, out) -> MakingUpSheet.of(draft, drawing).withTape(tape).write(out));
   }
 
   /**
@@ -199,9 +214,23 @@ public final class Export {
    */
   @Experimental
   public Export sheet(Paper paper) {
+    return sheet(paper, Tape.BOTH);
+  }
+
+  /**
+   * Also the making-up sheet as PDF, in centimetres or in inches. It takes the place of {@link
+   * #sheet(Paper)}.
+   *
+   * @param paper what is in the printer
+   * @param tape in whose units the sheet is written
+   * @return the export
+   */
+  @Experimental
+  public Export sheet(Paper paper, Tape tape) {
+    Objects.requireNonNull(tape, "tape");
     return with(
         "-making-up-" + PlainName.of(paper.name()) + ".pdf",
-        (drawing, out) -> MakingUpSheet.of(draft, drawing).writePdf(paper, out));
+        (drawing, out) -> MakingUpSheet.of(draft, drawing).withTape(tape).writePdf(paper, out));
   }
 
   /**

@@ -17,7 +17,7 @@ import javax.xml.stream.XMLStreamException;
 /**
  * The making-up sheet of a draft: findings first, then finished measures, goods to buy, pieces and
  * cut list, strips, order of work, cautions and tables to chalk the pieces without paper. Lengths
- * are in centimetres with inches beside them.
+ * are in centimetres with inches beside them, or in one of the two.
  *
  * <pre>{@code
  * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
@@ -33,10 +33,12 @@ public final class MakingUpSheet {
 
   private final Draft draft;
   private final Drawing drawing;
+  private final Tape tape;
 
-  private MakingUpSheet(Draft draft, Drawing drawing) {
+  private MakingUpSheet(Draft draft, Drawing drawing, Tape tape) {
     this.draft = Objects.requireNonNull(draft, "draft");
     this.drawing = Objects.requireNonNull(drawing, "drawing");
+    this.tape = Objects.requireNonNull(tape, "tape");
   }
 
   /**
@@ -57,7 +59,18 @@ public final class MakingUpSheet {
    * @return the sheet
    */
   public static MakingUpSheet of(Draft draft, Drawing drawing) {
-    return new MakingUpSheet(draft, drawing);
+    return new MakingUpSheet(draft, drawing, Tape.BOTH);
+  }
+
+  /**
+   * The same sheet for another tape.
+   *
+   * @param newTape in whose units the sheet is written
+   * @return the sheet
+   */
+  @Experimental
+  public MakingUpSheet withTape(Tape newTape) {
+    return new MakingUpSheet(draft, drawing, newTape);
   }
 
   /**
@@ -71,7 +84,7 @@ public final class MakingUpSheet {
       var xml =
           XMLOutputFactory.newDefaultFactory()
               .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
-      new SheetContents(draft, drawing).write(new HtmlSheet(new Html(xml)));
+      new SheetContents(draft, drawing, tape).write(new HtmlSheet(new Html(xml)));
       xml.flush();
     } catch (XMLStreamException e) {
       throw new IOException("the making-up sheet cannot be written", e);
@@ -87,7 +100,7 @@ public final class MakingUpSheet {
   @Experimental
   public Drawing pages(Paper paper) {
     PageFlow flow = new PageFlow(draft.name() + ": making-up sheet", paper);
-    new SheetContents(draft, drawing).write(new PaperSheet(flow));
+    new SheetContents(draft, drawing, tape).write(new PaperSheet(flow));
     return flow.pages();
   }
 
@@ -105,6 +118,6 @@ public final class MakingUpSheet {
 
   @Override
   public String toString() {
-    return "making-up sheet of " + draft.name();
+    return "making-up sheet of " + draft.name() + tape.said();
   }
 }

@@ -32,10 +32,12 @@ import java.util.stream.Collectors;
 final class SheetContents {
   private final Draft draft;
   private final Drawing drawing;
+  private final Tape tape;
 
-  SheetContents(Draft draft, Drawing drawing) {
+  SheetContents(Draft draft, Drawing drawing, Tape tape) {
     this.draft = draft;
     this.drawing = drawing;
+    this.tape = tape;
   }
 
   <X extends Exception> void write(SheetWriter<X> sheet) throws X {
@@ -78,8 +80,8 @@ final class SheetContents {
       sheet.finding(
           finding.severity() == Severity.NOTE,
           sentence(finding.severity().name()),
-          finding.place() + ": " + finding.reason(),
-          finding.remedies().stream().map(Remedy::text).toList());
+          finding.place() + ": " + tape.words(finding.reason()),
+          tape.words(finding.remedies().stream().map(Remedy::text).toList()));
     }
   }
 
@@ -92,7 +94,7 @@ final class SheetContents {
     List<String> said = draft.adaptations();
     if (!said.isEmpty()) {
       sheet.section("Changed for these fabrics");
-      sheet.bullets(said);
+      sheet.bullets(tape.words(said));
     }
   }
 
@@ -101,16 +103,18 @@ final class SheetContents {
     sheet.paragraph("Of the garment lying flat and at rest. Check them against the one that fits.");
     List<List<String>> rows = new ArrayList<>();
     for (Measure measure : draft.measures()) {
-      rows.add(List.of(measure.name(), Tape.cm(measure.length()), Tape.inches(measure.length())));
+      rows.add(tape.columns(measure.name(), measure.length()));
     }
-    sheet.table("Finished measures", List.of("Measure", "cm", "in"), rows);
+    List<String> heads = new ArrayList<>(List.of("Measure"));
+    heads.addAll(tape.heads());
+    sheet.table("Finished measures", heads, rows);
   }
 
   private <X extends Exception> void goods(SheetWriter<X> sheet) throws X {
     sheet.section("To buy");
     List<List<String>> rows = new ArrayList<>();
     for (Goods goods : draft.goods()) {
-      rows.add(List.of(goods.what(), goods.amount()));
+      rows.add(List.of(tape.words(goods.what()), tape.words(goods.amount())));
     }
     sheet.table("To buy", List.of("What", "How much"), rows);
   }
@@ -121,20 +125,28 @@ final class SheetContents {
         drawing.groups().stream()
             .map(piece -> new Group(piece.name(), List.copyOf(piece.strokes())))
             .toList();
-    sheet.pieces(pieces, pieces.stream().map(SheetContents::size).toList());
+    sheet.pieces(pieces, pieces.stream().map(this::size).toList());
     sheet.lines(Arrays.stream(StrokeStyle.values()).filter(this::isExplained).toList());
     List<List<String>> rows = new ArrayList<>();
     for (CutItem item : draft.cutList()) {
       rows.add(
           List.of(
-              item.name(), Integer.toString(item.count()), item.cloth(), item.size(), item.how()));
+              item.name(), Integer.toString(item.count()), item.cloth(), size(item), item.how()));
     }
     sheet.table("Cut list", List.of("Piece", "How many", "Cloth", "Size", "How"), rows);
   }
 
-  private static String size(Group piece) {
+  private String size(CutItem item) {
+    return tape == Tape.BOTH
+        ? item.size()
+        : tape.length(item.length()) + " x " + tape.length(item.width());
+  }
+
+  private String size(Group piece) {
     Box box = piece.bounds();
-    return Wording.amount(box.width()) + " by " + Wording.amount(box.height());
+    return tape == Tape.INCH
+        ? tape.length(box.width()) + " by " + tape.length(box.height())
+        : Wording.amount(box.width()) + " by " + Wording.amount(box.height());
   }
 
   private boolean isExplained(StrokeStyle style) {
@@ -147,7 +159,7 @@ final class SheetContents {
     if (!strips.isEmpty()) {
       sheet.section("Strips");
       for (Strip strip : strips) {
-        new StripCard(strip).write(sheet);
+        new StripCard(strip, tape).write(sheet);
       }
     }
   }
@@ -164,7 +176,7 @@ final class SheetContents {
               line.name(),
               line.stitch().toString(),
               line.seamClass().toString(),
-              (line.times() > 1 ? line.times() + " of " : "") + Tape.both(line.length())));
+              (line.times() > 1 ? line.times() + " of " : "") + tape.length(line.length())));
     }
     sheet.table("Seams and stitches", List.of("Line", "Stitch", "Seam", "Length"), rows);
   }
@@ -173,7 +185,11 @@ final class SheetContents {
     sheet.section("Order of work");
     sheet.beginSteps();
     for (Step step : draft.orderOfWork()) {
-      sheet.step(step.title(), step.text(), StepDrawing.of(draft, step), step.caution());
+      sheet.step(
+          step.title(),
+          tape.words(step.text()),
+          StepDrawing.of(draft, step),
+          tape.words(step.caution()));
     }
     sheet.endSteps();
   }
@@ -198,9 +214,9 @@ final class SheetContents {
     }
   }
 
-  private static List<String> row(String number, ChalkPoint point) {
+  private List<String> row(String number, ChalkPoint point) {
     Length up = point.up();
-    return List.of(number, point.line(), Tape.both(up), Tape.both(point.across()));
+    return List.of(number, point.line(), tape.length(up), tape.length(point.across()));
   }
 
   private <X extends Exception> void cautions(SheetWriter<X> sheet) throws X {
@@ -208,7 +224,7 @@ final class SheetContents {
     List<String> pairs = new ArrayList<>();
     for (Caution caution : draft.cautions()) {
       pairs.add(caution.topic());
-      pairs.add(caution.text());
+      pairs.add(tape.words(caution.text()));
     }
     sheet.terms(pairs);
   }

@@ -13,9 +13,11 @@ import java.util.List;
 /** What the sheet says of one strip: how to cut and join it, where to mark it, how it will lie. */
 final class StripCard {
   private final Strip strip;
+  private final Tape tape;
 
-  StripCard(Strip strip) {
+  StripCard(Strip strip, Tape tape) {
     this.strip = strip;
+    this.tape = tape;
   }
 
   <X extends Exception> void write(SheetWriter<X> sheet) throws X {
@@ -23,21 +25,23 @@ final class StripCard {
     sheet.terms(
         List.of(
             "Finish",
-            strip.finish().describe(),
+            tape.words(strip.finish().describe()),
             "Fabric",
             strip.fabric().name(),
             "Cut",
-            Tape.both(strip.cutLength()) + " long, " + Tape.both(strip.cutWidth()) + " wide",
+            tape.length(strip.cutLength()) + " long, " + tape.length(strip.cutWidth()) + " wide",
             "Grain",
             "its length " + strip.fit().grain().plainName() + ", the greatest stretch",
             "Join the ends",
-            "with " + Wording.amount(strip.joinAllowance()) + " at each end",
+            tape.words("with " + Wording.amount(strip.joinAllowance()) + " at each end"),
             "Loop",
-            Tape.both(strip.loop()) + " round, on a seam line of " + Tape.both(strip.joinLine()),
+            tape.length(strip.loop())
+                + " round, on a seam line of "
+                + tape.length(strip.joinLine()),
             "Stretch asked",
             Wording.percent(strip.stretchAsked()),
             "How it will lie",
-            outcome()));
+            tape.words(outcome())));
     marks(sheet);
   }
 
@@ -66,8 +70,8 @@ final class StripCard {
       rows.add(
           List.of(
               mark.label(),
-              Tape.both(mark.along()),
-              Tape.both(mark.onEdge()),
+              tape.length(mark.along()),
+              tape.length(mark.onEdge()),
               Wording.percent(sections.get(i).stretch())));
     }
     sheet.table(
