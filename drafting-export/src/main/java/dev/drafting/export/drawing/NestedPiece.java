@@ -3,11 +3,11 @@ package dev.drafting.export.drawing;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
-import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.Piece;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +16,6 @@ import java.util.Optional;
 final class NestedPiece {
   private static final Length HEADING = Length.mm(7);
   private static final Length LETTERS = Length.mm(4);
-  private static final Length MARGIN = Length.mm(100);
   private static final double ROW = 8;
   private static final double BESIDE_SAMPLE = 28;
 
@@ -35,9 +34,8 @@ final class NestedPiece {
     NestedPiece nested = new NestedPiece(name, sizes, lines);
     sizes.forEach(nested::draw);
     nested.fold().ifPresent(nested.elements::add);
-    Box drawn = nested.bounds();
-    nested.explain(drawn.minY() - 2 * HEADING.toMm());
-    nested.label(drawn);
+    nested.explain(nested.bounds().minY() - 2 * HEADING.toMm());
+    nested.label();
     return new Group(name, nested.elements);
   }
 
@@ -79,12 +77,11 @@ final class NestedPiece {
     }
   }
 
-  private void label(Box drawn) {
-    FreeRoom room = FreeRoom.within(bounds().widened(MARGIN));
-    elements.forEach(room::take);
-    Point middle = new Point((drawn.minX() + drawn.maxX()) / 2, (drawn.minY() + drawn.maxY()) / 2);
+  private void label() {
     int corner = fan(List.copyOf(sizes.values()));
-    sizes.forEach((size, piece) -> label(size, at(piece, corner), middle, room));
+    Map<String, Point> corners = new LinkedHashMap<>();
+    sizes.forEach((size, piece) -> corners.put(size, at(piece, corner)));
+    elements.addAll(NameColumn.of(corners, LETTERS, elements));
   }
 
   /** The corner at which neighbouring sizes lie farthest apart; the lowest for one size alone. */
@@ -113,27 +110,5 @@ final class NestedPiece {
 
   private static Point at(Piece piece, int corner) {
     return piece.corners().get(corner).at();
-  }
-
-  /** Puts a text beside a corner, where nothing is drawn, with a thin line to it. */
-  private void label(String text, Point corner, Point middle, FreeRoom room) {
-    double size = LETTERS.toMm();
-    Vector outward = corner.minus(middle).unit();
-    Point near = corner.plus(outward.times(3 * size));
-    Length high = LETTERS.times(Lettering.ASCENT + Lettering.DESCENT);
-    Optional<Point> place = room.find(Lettering.width(text, LETTERS), high, near);
-    Point start =
-        place.map(free -> free.plus(new Vector(0, Lettering.DESCENT * size))).orElse(near);
-    Label label = Label.of(text, start, LETTERS);
-    elements.add(
-        new Stroke(StrokeStyle.FRAME, "", Curve.line(corner, nearest(label.bounds(), corner))));
-    elements.add(label);
-    room.take(label);
-  }
-
-  private static Point nearest(Box box, Point point) {
-    return new Point(
-        Math.max(box.minX(), Math.min(box.maxX(), point.x())),
-        Math.max(box.minY(), Math.min(box.maxY(), point.y())));
   }
 }

@@ -5,12 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.geometry.Box;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.template.Dimensions;
 import dev.drafting.core.template.SizeRun;
 import dev.drafting.core.template.Templates;
 import dev.drafting.export.TestGarment;
+import java.awt.geom.Line2D;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -96,6 +101,56 @@ class NestedDrawingTest {
         }
       }
     }
+  }
+
+  /**
+   * The thin line from a name to its corner leads past the other names, and across no other line.
+   */
+  @ParameterizedTest
+  @CsvSource({"40,8", "20,8", "6,8", "4,8", "4,4", "1,8", "0,4"})
+  void noNameIsCrossedByTheLineOfAnother(double wider, double higher) {
+    Map<String, Pattern> run = new LinkedHashMap<>();
+    for (int i = 0; i < 5; i++) {
+      Piece piece = sleeveless(i * wider, i * higher);
+      run.put("size " + (i + 1), Pattern.of("vest", List.of(piece), List.of()));
+    }
+    Group group = NestedDrawing.of("vest", run).groups().get(0);
+    List<Stroke> leaders = group.strokes(StrokeStyle.FRAME);
+    assertEquals(5, leaders.size());
+    for (Stroke leader : leaders) {
+      Line2D line = line(leader);
+      for (Label label : group.labels()) {
+        Box box = label.bounds().widened(Length.mm(-0.01));
+        assertFalse(
+            line.intersects(box.minX(), box.minY(), box.width().toMm(), box.height().toMm()),
+            leader + " across " + label);
+      }
+      for (Stroke other : leaders) {
+        assertTrue(other.equals(leader) || !line.intersectsLine(line(other)), leader.name());
+      }
+    }
+  }
+
+  private static Line2D line(Stroke leader) {
+    Point start = leader.curve().start();
+    Point end = leader.curve().end();
+    return new Line2D.Double(start.x(), start.y(), end.x(), end.y());
+  }
+
+  private static Piece sleeveless(double wider, double higher) {
+    Point underarm = new Point(90 + wider, 90);
+    Point tip = new Point(65 + wider / 2, 150 + higher);
+    Point neck = new Point(32, 160 + higher);
+    Point centre = new Point(0, 120 + higher / 2);
+    return Piece.of(
+        "front",
+        List.of(
+            Edge.of("hem", Curve.line(new Point(0, 0), new Point(90 + wider, 0))),
+            Edge.of("side", Curve.line(new Point(90 + wider, 0), underarm)),
+            Edge.of("armhole", Curve.line(underarm, tip)),
+            Edge.of("shoulder", Curve.line(tip, neck)),
+            Edge.of("neck", Curve.line(neck, centre)),
+            Edge.onFold(Curve.line(centre, new Point(0, 0)))));
   }
 
   private static boolean meet(Box one, Box other) {
