@@ -75,6 +75,7 @@ import dev.drafting.core.pattern.Fullness;
 import dev.drafting.core.pattern.LineRole;
 import dev.drafting.core.pattern.MarkingLine;
 import dev.drafting.core.pattern.Notch;
+import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Profile;

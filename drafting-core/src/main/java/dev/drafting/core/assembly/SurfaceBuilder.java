@@ -10,6 +10,7 @@ import dev.drafting.core.pattern.Corner;
 import dev.drafting.core.pattern.Cutting;
 import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import java.util.ArrayList;
@@ -17,6 +18,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Lays out the faces of a pattern and glues them at folds and seams. */
@@ -47,7 +50,10 @@ final class SurfaceBuilder {
       }
     }
     stretches.values().forEach(s -> s.sort(Comparator.comparingDouble(Stretch::from)));
-    pattern.pieces().forEach(this::addCopies);
+    Set<String> laidOn = pattern.patches().stream().map(Patch::piece).collect(Collectors.toSet());
+    pattern.pieces().stream()
+        .filter(piece -> !laidOn.contains(piece.name()))
+        .forEach(this::addCopies);
     stitches.forEach(this::sew);
     return new Surface(List.copyOf(faces), List.copyOf(sides));
   }

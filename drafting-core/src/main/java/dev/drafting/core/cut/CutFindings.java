@@ -3,6 +3,7 @@ package dev.drafting.core.cut;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Place;
 import dev.drafting.core.finding.Remedy;
+import dev.drafting.core.geometry.JtsBridge;
 import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
@@ -10,6 +11,8 @@ import dev.drafting.core.offset.OffsetResult;
 import dev.drafting.core.offset.Trimming;
 import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.LineRole;
+import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
@@ -18,11 +21,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Geometry;
 
 /** Says what cannot be cut well, and what to do about it. */
 final class CutFindings {
   private static final double NOT_WORTH_A_WORD_MM = 0.5;
   private static final int SAMPLES = 64;
+  private static final double SAME_LINE_MM = 0.05;
+  private static final Length FLAT = Length.mm(0.005);
 
   private final List<Finding> findings = new ArrayList<>();
 
@@ -148,6 +155,39 @@ final class CutFindings {
             .withRemedy(
                 Remedy.of("Redraw the outline without crossings, or make the allowances narrower.")
                     .with("piece", piece.name())));
+  }
+
+  /** Patches that do not lie wholly on the cloth beneath, within its seams and its edges. */
+  void checkPatches(Pattern pattern, Map<String, CutPiece> cut) {
+    for (Patch patch : pattern.patches()) {
+      @Nullable CutPiece base = cut.get(patch.base());
+      Geometry laid = JtsBridge.toPolygon(patch.outline(pattern), FLAT).buffer(-SAME_LINE_MM);
+      if (base != null && !isWithin(laid, base)) {
+        addPatchReachesOut(patch);
+      }
+    }
+  }
+
+  private static boolean isWithin(Geometry laid, CutPiece base) {
+    return JtsBridge.toPolygon(base.piece().outline(), FLAT).buffer(0).covers(laid)
+        && JtsBridge.toPolygon(base.cutLine(), FLAT).buffer(0).covers(laid)
+        && base.lines().stream()
+            .filter(line -> line.role() == LineRole.JOIN)
+            .noneMatch(line -> JtsBridge.toJts(line.curve(), FLAT).intersects(laid));
+  }
+
+  private void addPatchReachesOut(Patch patch) {
+    findings.add(
+        Finding.problem(
+                "patch.reaches-out",
+                Place.piece(patch.piece()),
+                patch.piece()
+                    + " reaches beyond "
+                    + patch.base()
+                    + ", on which it is stitched, or across a seam of it")
+            .withRemedy(
+                Remedy.of("Move it inwards on " + patch.base() + ", or draw it smaller.")
+                    .with("patch", patch.piece())));
   }
 
   /** An inner piece that does not lie on the paper of the outer one. */

@@ -54,7 +54,8 @@ public final class CutPlan implements Serializable {
   }
 
   /**
-   * Adds the allowances of all edges and the notches of gathers and pleats, and draws the lines.
+   * Adds the allowances of all edges and the notches of gathers and pleats, the places of patches,
+   * and draws the lines.
    *
    * @param pattern the pattern
    * @return the plan; a piece that has no cut line is missing and has a finding instead
@@ -63,9 +64,10 @@ public final class CutPlan implements Serializable {
     CutFindings findings = new CutFindings();
     findings.checkSeams(pattern);
     Map<String, CutPiece> cut = new LinkedHashMap<>();
-    for (Piece piece : pattern.withSeamMarks().pieces()) {
+    for (Piece piece : pattern.withSeamMarks().withPatchMarks().pieces()) {
       addPiece(piece, pattern.version(), cut, findings);
     }
+    findings.checkPatches(pattern, cut);
     List<CutPiece> papers = new ArrayList<>();
     for (CutPiece piece : cut.values()) {
       addPaper(piece, pattern.sharedPapers(), cut, papers, findings);
@@ -149,7 +151,7 @@ public final class CutPlan implements Serializable {
 
   /**
    * What cannot be cut well: allowances that are too wide for their curves, sewn edges without an
-   * allowance, paper that is too small for the piece marked on it.
+   * allowance, paper that is too small for the piece marked on it, patches that reach too far.
    *
    * @return an unmodifiable list
    */

@@ -43,6 +43,9 @@ public final class Pattern implements Serializable {
   @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<SharedPaper> sharedPapers;
 
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<Patch> patches;
+
   private final Tolerances tolerances;
 
   private Pattern(
@@ -51,12 +54,14 @@ public final class Pattern implements Serializable {
       List<Piece> pieces,
       List<Seam> seams,
       List<SharedPaper> sharedPapers,
+      List<Patch> patches,
       Tolerances tolerances) {
     this.name = name;
     this.version = version;
     this.pieces = pieces;
     this.seams = seams;
     this.sharedPapers = sharedPapers;
+    this.patches = patches;
     this.tolerances = tolerances;
   }
 
@@ -77,7 +82,8 @@ public final class Pattern implements Serializable {
     Names.check("a pattern", name);
     Tolerances traced = new Tolerances(Length.mm(3), Angle.degrees(10));
     return checked(
-        new Pattern(name, "", List.copyOf(pieces), List.copyOf(seams), List.of(), traced));
+        new Pattern(
+            name, "", List.copyOf(pieces), List.copyOf(seams), List.of(), List.of(), traced));
   }
 
   private static Pattern checked(Pattern pattern) {
@@ -169,6 +175,16 @@ public final class Pattern implements Serializable {
   }
 
   /**
+   * The pieces that are laid on others.
+   *
+   * @return an unmodifiable list in the order of adding
+   */
+  @Experimental
+  public List<Patch> patches() {
+    return patches;
+  }
+
+  /**
    * How much the two sides of a seam may differ, ease apart, before it is worth a finding.
    *
    * @return 3 mm unless set
@@ -199,7 +215,7 @@ public final class Pattern implements Serializable {
     List<Piece> changed = new ArrayList<>(pieces);
     changed.set(indexOf(piece.name()), piece);
     return checked(
-        new Pattern(name, version, List.copyOf(changed), seams, sharedPapers, tolerances));
+        new Pattern(name, version, List.copyOf(changed), seams, sharedPapers, patches, tolerances));
   }
 
   /**
@@ -227,8 +243,8 @@ public final class Pattern implements Serializable {
   }
 
   /**
-   * Gives an allowance to every edge that is sewn in a seam and is still raw; edges that have
-   * another finish keep it.
+   * Gives an allowance to every edge that is sewn in a seam or stitched down with a patch, and is
+   * still raw; edges that have another finish keep it.
    *
    * @param allowance cloth beyond the join line, 0 to 500 mm
    * @return the pattern with these allowances
@@ -237,10 +253,12 @@ public final class Pattern implements Serializable {
   public Pattern withSeamAllowance(Length allowance) {
     SeamFinish finish = SeamFinish.of(allowance);
     Pattern pattern = this;
-    List<EdgeRef> sewn =
+    Stream<EdgeRef> inSeams =
         seams.stream()
-            .flatMap(seam -> Stream.concat(seam.first().stream(), seam.second().stream()))
-            .toList();
+            .flatMap(seam -> Stream.concat(seam.first().stream(), seam.second().stream()));
+    Stream<EdgeRef> stitched =
+        patches.stream().flatMap(patch -> patch.stitchedEdges(this).stream());
+    List<EdgeRef> sewn = Stream.concat(inSeams, stitched).toList();
     for (EdgeRef ref : sewn) {
       if (pattern.edge(ref).finish() instanceof RawEdge) {
         pattern = pattern.withFinish(ref, finish);
@@ -259,7 +277,30 @@ public final class Pattern implements Serializable {
   public Pattern withSharedPaper(SharedPaper sharedPaper) {
     List<SharedPaper> more = new ArrayList<>(sharedPapers);
     more.add(sharedPaper);
-    return checked(new Pattern(name, version, pieces, seams, List.copyOf(more), tolerances));
+    return checked(
+        new Pattern(name, version, pieces, seams, List.copyOf(more), patches, tolerances));
+  }
+
+  /**
+   * Lays a piece on another one. It is no part of the garment's seams and openings any more, and
+   * the piece beneath is marked where it lies.
+   *
+   * @param patch which piece on which, and where; a patch that reaches beyond the piece beneath is
+   *     a finding when the pattern is cut
+   * @return the pattern with this patch
+   * @throws DraftingException if there is no such piece or open edge, the piece is laid on twice or
+   *     on another patch, is sewn in a seam, is held by no edge, or has a fold that lies on none
+   */
+  @Experimental
+  public Pattern withPatch(Patch patch) {
+    List<Patch> more = new ArrayList<>(patches);
+    more.add(patch);
+    return withPatches(more);
+  }
+
+  Pattern withPatches(List<Patch> changed) {
+    return checked(
+        new Pattern(name, version, pieces, seams, sharedPapers, List.copyOf(changed), tolerances));
   }
 
   /**
@@ -270,7 +311,7 @@ public final class Pattern implements Serializable {
    */
   public Pattern withVersion(String newVersion) {
     return new Pattern(
-        name, Objects.requireNonNull(newVersion), pieces, seams, sharedPapers, tolerances);
+        name, Objects.requireNonNull(newVersion), pieces, seams, sharedPapers, patches, tolerances);
   }
 
   /**
@@ -308,7 +349,7 @@ public final class Pattern implements Serializable {
   }
 
   private Pattern withTolerances(Tolerances newTolerances) {
-    return new Pattern(name, version, pieces, seams, sharedPapers, newTolerances);
+    return new Pattern(name, version, pieces, seams, sharedPapers, patches, newTolerances);
   }
 
   /**
@@ -323,6 +364,20 @@ public final class Pattern implements Serializable {
     return FullnessMarks.on(this);
   }
 
+  /**
+   * The same pattern with marking lines where patches are stitched to the pieces beneath them.
+   *
+   * @return the pattern with the places of all its patches
+   */
+  @Experimental
+  public Pattern withPatchMarks() {
+    Pattern marked = this;
+    for (Patch patch : patches) {
+      marked = marked.withPiece(patch.marked(marked));
+    }
+    return marked;
+  }
+
   /** What is stored in its place; reading it goes through the checks. */
   @SuppressWarnings("serial") // always collections of the JDK
   private record Kept(
@@ -331,6 +386,7 @@ public final class Pattern implements Serializable {
       List<Piece> pieces,
       List<Seam> seams,
       List<SharedPaper> sharedPapers,
+      List<Patch> patches,
       Tolerances tolerances)
       implements Serializable {
     private static final long serialVersionUID = 1L;
@@ -344,12 +400,15 @@ public final class Pattern implements Serializable {
       for (SharedPaper paper : sharedPapers) {
         pattern = pattern.withSharedPaper(paper);
       }
+      for (Patch patch : patches) {
+        pattern = pattern.withPatch(patch);
+      }
       return pattern;
     }
   }
 
   private Object writeReplace() {
-    return new Kept(name, version, pieces, seams, sharedPapers, tolerances);
+    return new Kept(name, version, pieces, seams, sharedPapers, patches, tolerances);
   }
 
   private void readObject(ObjectInputStream in) throws InvalidObjectException {
@@ -364,12 +423,13 @@ public final class Pattern implements Serializable {
         && ((Pattern) other).pieces.equals(pieces)
         && ((Pattern) other).seams.equals(seams)
         && ((Pattern) other).sharedPapers.equals(sharedPapers)
+        && ((Pattern) other).patches.equals(patches)
         && ((Pattern) other).tolerances.equals(tolerances);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, version, pieces, seams, sharedPapers, tolerances);
+    return Objects.hash(name, version, pieces, seams, sharedPapers, patches, tolerances);
   }
 
   @Override
@@ -381,6 +441,8 @@ public final class Pattern implements Serializable {
         + (pieces.size() > 8 ? " and " + (pieces.size() - 8) + " more" : "")
         + "; seams "
         + seams.stream().limit(6).map(Seam::name).collect(Collectors.joining(", "))
-        + (seams.size() > 6 ? " and " + (seams.size() - 6) + " more" : "");
+        + (seams.size() > 6 ? " and " + (seams.size() - 6) + " more" : "")
+        + (patches.isEmpty() ? "" : "; patches ")
+        + patches.stream().map(Patch::piece).collect(Collectors.joining(", "));
   }
 }

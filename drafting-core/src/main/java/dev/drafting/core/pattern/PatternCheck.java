@@ -30,6 +30,7 @@ final class PatternCheck {
     }
     pattern.seams().stream().filter(Seam::isLapped).forEach(lap -> refuseLoose(lap, sewn));
     checkSharedPapers(pattern);
+    PatchCheck.check(pattern);
   }
 
   private static void refuseLoose(Seam lap, Map<EdgeRef, String> sewn) {

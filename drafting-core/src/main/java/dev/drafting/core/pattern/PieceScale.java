@@ -86,7 +86,8 @@ record PieceScale(double ux, double uy, double across, double along) implements 
         of(cubic.start()), of(cubic.control1()), of(cubic.control2()), of(cubic.end()));
   }
 
-  private Point of(Point point) {
+  /** Where a point of the piece comes to lie. */
+  Point of(Point point) {
     double withGrain = along * (point.x() * ux + point.y() * uy);
     double toRight = across * (point.x() * uy - point.y() * ux);
     return new Point(withGrain * ux + toRight * uy, withGrain * uy - toRight * ux);

@@ -250,7 +250,7 @@ public final class Reshaping implements Serializable {
       scaled = scaled.withPiece(shift.of(scaled.piece(shift.edge().piece())));
     }
     for (Map.Entry<String, PieceScale> scale : scales.entrySet()) {
-      scaled = scaled.withPiece(scale.getValue().of(scaled.piece(scale.getKey())));
+      scaled = scaled(scaled, scale.getKey(), scale.getValue());
     }
     Turns turns = new Turns(scaled, turning);
     Map<EdgeRef, Vector> all =
@@ -260,6 +260,15 @@ public final class Reshaping implements Serializable {
       result = result.withPiece(CornerMoves.of(piece, all, turns).piece());
     }
     return result;
+  }
+
+  /** The piece, and the places of what is laid on it. */
+  private static Pattern scaled(Pattern pattern, String piece, PieceScale scale) {
+    List<Patch> patches = new ArrayList<>();
+    for (Patch patch : pattern.patches()) {
+      patches.add(patch.base().equals(piece) ? patch.movedTo(scale.of(patch.at())) : patch);
+    }
+    return pattern.withPiece(scale.of(pattern.piece(piece))).withPatches(patches);
   }
 
   @Override

@@ -2,6 +2,7 @@ package dev.drafting.export.store;
 
 import static dev.drafting.export.store.Json.fields;
 
+import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.offset.CornerSide;
 import dev.drafting.core.offset.CornerTreatment;
@@ -12,6 +13,7 @@ import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Fullness;
 import dev.drafting.core.pattern.MarkingLine;
 import dev.drafting.core.pattern.Notch;
+import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
@@ -19,7 +21,7 @@ import dev.drafting.core.pattern.SharedPaper;
 import java.util.List;
 import java.util.Map;
 
-/** A pattern: its pieces, seams and shared papers. */
+/** A pattern: its pieces, seams, shared papers and patches. */
 final class PatternFields {
   private final FinishFields finishes;
 
@@ -28,14 +30,19 @@ final class PatternFields {
   }
 
   static Map<String, Object> of(Pattern pattern) {
-    return fields(
-        "name", pattern.name(),
-        "version", pattern.version(),
-        "seamTolerance", pattern.seamTolerance(),
-        "crossingTolerance", pattern.crossingTolerance(),
-        "pieces", pattern.pieces().stream().map(PatternFields::of).toList(),
-        "seams", pattern.seams().stream().map(PatternFields::of).toList(),
-        "sharedPapers", pattern.sharedPapers().stream().map(PatternFields::of).toList());
+    Map<String, Object> fields =
+        fields(
+            "name", pattern.name(),
+            "version", pattern.version(),
+            "seamTolerance", pattern.seamTolerance(),
+            "crossingTolerance", pattern.crossingTolerance(),
+            "pieces", pattern.pieces().stream().map(PatternFields::of).toList(),
+            "seams", pattern.seams().stream().map(PatternFields::of).toList(),
+            "sharedPapers", pattern.sharedPapers().stream().map(PatternFields::of).toList());
+    if (!pattern.patches().isEmpty()) {
+      fields.put("patches", pattern.patches().stream().map(PatternFields::of).toList());
+    }
+    return fields;
   }
 
   private static Map<String, Object> of(Piece piece) {
@@ -108,6 +115,14 @@ final class PatternFields {
     return fields("name", paper.name(), "outer", paper.outerPiece(), "inner", paper.innerPiece());
   }
 
+  private static Map<String, Object> of(Patch patch) {
+    return fields(
+        "piece", patch.piece(),
+        "base", patch.base(),
+        "at", new double[] {patch.at().x(), patch.at().y()},
+        "openEdges", patch.openEdges());
+  }
+
   Pattern read(Node node) {
     List<Piece> pieces = node.get("pieces").list(this::piece);
     List<Seam> seams = node.get("seams").list(PatternFields::seam);
@@ -120,6 +135,9 @@ final class PatternFields {
                   .withCrossingTolerance(node.get("crossingTolerance").radians());
           for (SharedPaper paper : node.get("sharedPapers").list(PatternFields::sharedPaper)) {
             pattern = pattern.withSharedPaper(paper);
+          }
+          for (Node patch : node.find("patches").map(all -> all.list(p -> p)).orElse(List.of())) {
+            pattern = pattern.withPatch(patch(patch));
           }
           return pattern;
         });
@@ -233,6 +251,22 @@ final class PatternFields {
 
   private static EdgeRef edgeRef(Node node) {
     return node.placed(() -> EdgeRef.parse(node.text()));
+  }
+
+  private static Patch patch(Node node) {
+    double[] at = node.get("at").numbers();
+    if (at.length != 2) {
+      throw node.get("at").fault("this is no point").accepted("x and y");
+    }
+    return node.placed(
+        () -> {
+          Patch patch =
+              Patch.of(node.get("piece").text(), node.get("base").text(), new Point(at[0], at[1]));
+          for (String open : node.get("openEdges").list(Node::text)) {
+            patch = patch.openAt(open);
+          }
+          return patch;
+        });
   }
 
   private static SharedPaper sharedPaper(Node node) {

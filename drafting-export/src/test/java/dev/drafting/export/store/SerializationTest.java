@@ -16,6 +16,7 @@ import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.Notch;
+import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
@@ -57,6 +58,7 @@ class SerializationTest {
           Notch.class,
           Edge.class,
           Seam.class,
+          Patch.class,
           Piece.class,
           Pattern.class,
           TracedEdge.class,

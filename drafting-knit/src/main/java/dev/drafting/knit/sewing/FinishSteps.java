@@ -208,7 +208,7 @@ final class FinishSteps {
     return Step.of("Finish the " + task.name(), SeamSteps.capital(finish.describe()) + ".");
   }
 
-  private static String hem(TurnedHem hem, Stitch stitch) {
+  static String hem(TurnedHem hem, Stitch stitch) {
     String turning =
         hem.isTurnedTwice()
             ? "Turn up "

@@ -5,6 +5,7 @@ import dev.drafting.core.assembly.Junction;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.RawEdge;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.knit.band.BandFinish;
@@ -26,18 +27,20 @@ import org.jspecify.annotations.Nullable;
  */
 final class Making {
   private static final String TRY_ON = "try on";
-  private static final int CLOSES_HEAD = 0;
-  private static final int FITTING = 1;
-  private static final int HEAD_FINISH = 2;
-  private static final int CHAIN = 3;
-  private static final int SEAM = 4;
-  private static final int BAND = 5;
-  private static final int HEM = 6;
+  private static final int PATCH = 0;
+  private static final int CLOSES_HEAD = 1;
+  private static final int FITTING = 2;
+  private static final int HEAD_FINISH = 3;
+  private static final int CHAIN = 4;
+  private static final int SEAM = 5;
+  private static final int BAND = 6;
+  private static final int HEM = 7;
 
   private final Assembly sewn;
   private final String headOpening;
   private final Construction construction;
   private final WorkGraph graph = new WorkGraph();
+  private final Map<String, Patch> patches = new LinkedHashMap<>();
   private final Map<String, SeamTask> seams = new LinkedHashMap<>();
   private final Map<String, FinishTask> finishes = new LinkedHashMap<>();
 
@@ -45,6 +48,7 @@ final class Making {
     this.sewn = sewn;
     this.headOpening = headOpening;
     this.construction = construction;
+    addPatches();
     addSeams();
     addFinishes();
     graph.add(TRY_ON, FITTING);
@@ -61,6 +65,15 @@ final class Making {
         .filter(FinishTask::isFlat)
         .forEach(task -> task.openings().forEach(o -> open.put(o.name(), task.openSeam())));
     return open;
+  }
+
+  /** Stitched on while the pieces beneath lie flat. */
+  private void addPatches() {
+    for (Patch patch : sewn.pattern().patches()) {
+      String id = "patch " + patch.piece();
+      patches.put(id, patch);
+      graph.add(id, PATCH);
+    }
   }
 
   /**
@@ -260,7 +273,10 @@ final class Making {
     for (String id : graph.inOrder()) {
       SeamTask seam = seams.get(id);
       FinishTask finish = finishes.get(id);
-      if (seam != null) {
+      Patch patch = patches.get(id);
+      if (patch != null) {
+        steps.add(PatchSteps.stitchOn(patch, plan));
+      } else if (seam != null) {
         steps.add(SeamSteps.sew(seam, plan));
       } else if (finish != null) {
         steps.add(FinishSteps.of(finish, plan));

@@ -154,7 +154,7 @@ public final class SewingPlan implements Serializable {
   }
 
   /**
-   * Every line that is sewn: the seams, the strips with their topstitching, the hems.
+   * Every line that is sewn: the seams, the patches, the strips with their topstitching, the hems.
    *
    * @return an unmodifiable list in the order of the pattern
    */

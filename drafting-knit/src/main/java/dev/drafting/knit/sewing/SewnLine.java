@@ -81,7 +81,8 @@ public final class SewnLine implements Serializable {
   /**
    * What is sewn.
    *
-   * @return the name of a seam, a strip or an opening, with "topstitching" for a row of it
+   * @return the name of a seam, a strip or an opening, with "topstitching" for a row of it; the
+   *     open edge of a patch, or the patch and what it is stitched on
    */
   public String name() {
     return name;
@@ -90,7 +91,7 @@ public final class SewnLine implements Serializable {
   /**
    * Where it is.
    *
-   * @return a seam, a strip or an opening
+   * @return a seam, a strip or an opening; the edge or the piece of a patch
    */
   public Place place() {
     return place;
@@ -126,7 +127,8 @@ public final class SewnLine implements Serializable {
   /**
    * How often it is sewn.
    *
-   * @return 1, or 2 for a line on the right and on the left
+   * @return 1, or 2 for a line on the right and on the left; more for a patch that is cut more
+   *     often
    */
   public int times() {
     return times;

@@ -7,7 +7,9 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Cutting;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Finish;
+import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.RawEdge;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.knit.band.Strip;
@@ -35,6 +37,7 @@ final class SewnLines {
   List<SewnLine> lines(List<Opening> openings, List<Strip> strips) {
     List<SewnLine> lines = new ArrayList<>();
     pattern.seams().forEach(seam -> lines.add(seam(seam)));
+    pattern.patches().forEach(patch -> addPatch(patch, lines));
     for (Strip strip : strips) {
       lines.add(strip(strip));
       if (!strip.finish().profile().topstitch().isEmpty()) {
@@ -73,6 +76,46 @@ final class SewnLines {
     return seam.isMirrored() || kind == Cutting.Kind.SINGLE ? 1 : 2;
   }
 
+  /** The open edges that are finished, and the line that holds the patch. */
+  private void addPatch(Patch patch, List<SewnLine> lines) {
+    for (EdgeRef open : PatchSteps.openEdges(patch)) {
+      Finish finish = pattern.edge(open).finish();
+      if (!(finish instanceof RawEdge)) {
+        lines.add(
+            ofPatch(
+                open.toString(),
+                Place.edge(open.piece(), open.edge()),
+                hem(open.edge(), finish),
+                SeamClass.EDGE_FINISHING,
+                List.of(open)));
+      }
+    }
+    lines.add(
+        ofPatch(
+            PatchSteps.line(patch),
+            Place.piece(patch.piece()),
+            machines.stitchOfHem(patch.piece()),
+            SeamClass.LAPPED,
+            patch.stitchedEdges(pattern)));
+  }
+
+  private SewnLine ofPatch(
+      String name, Place place, Stitch stitch, SeamClass seamClass, List<EdgeRef> edges) {
+    Piece piece = pattern.piece(edges.get(0).piece());
+    Fabric fabric = fabric(edges.get(0));
+    Length length =
+        edges.stream().map(edge -> pattern.edge(edge).length()).reduce(Length.ZERO, Length::plus);
+    return SewnLine.of(
+        name,
+        place,
+        stitch,
+        seamClass,
+        length,
+        (piece.isOnFold() ? 2 : 1) * piece.cutting().pieces(),
+        fabric.name(),
+        SeamRun.stretch(fabric, SeamRun.isAcross(pattern, edges)));
+  }
+
   private SewnLine strip(Strip strip) {
     Opening opening = strip.opening();
     boolean bound = strip.finish() instanceof WrappedBinding;
@@ -108,7 +151,7 @@ final class SewnLines {
         SewnLine.of(
             opening.name(),
             Place.opening(opening.name()),
-            sewnOn ? machines.stitchOfSeam(opening.name()) : hem(opening),
+            sewnOn ? machines.stitchOfSeam(opening.name()) : hem(opening.name(), finish),
             sewnOn ? SeamClass.SUPERIMPOSED : SeamClass.EDGE_FINISHING,
             opening.length(),
             1,
@@ -120,11 +163,9 @@ final class SewnLines {
   }
 
   /** A hem that is drawn with two rows takes a twin needle, whatever else is at hand. */
-  private Stitch hem(Opening opening) {
-    Stitch stitch = machines.stitchOfHem(opening.name());
-    return opening.finish() instanceof TurnedHem hem
-            && hem.twinGap().isPositive()
-            && !stitch.hasRows()
+  private Stitch hem(String name, Finish finish) {
+    Stitch stitch = machines.stitchOfHem(name);
+    return finish instanceof TurnedHem hem && hem.twinGap().isPositive() && !stitch.hasRows()
         ? Stitch.of(StitchType.TWIN_NEEDLE).withWidth(hem.twinGap())
         : stitch;
   }

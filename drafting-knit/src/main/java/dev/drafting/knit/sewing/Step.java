@@ -129,7 +129,7 @@ public final class Step implements Serializable {
   }
 
   /**
-   * The seams, openings and strips that are done with this step.
+   * The seams, openings, strips and patches that are done with this step.
    *
    * @return their names; empty for a step that sews none
    */

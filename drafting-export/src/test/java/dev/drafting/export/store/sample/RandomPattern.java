@@ -19,6 +19,7 @@ import dev.drafting.core.pattern.Finish;
 import dev.drafting.core.pattern.Fullness;
 import dev.drafting.core.pattern.MarkingLine;
 import dev.drafting.core.pattern.Notch;
+import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.RawEdge;
@@ -73,6 +74,9 @@ final class RandomPattern {
         Pattern.of("Tube " + random.nextInt(100), pieces, seams)
             .withSeamTolerance(between(0, 5))
             .withCrossingTolerance(Angle.degrees(random.nextInt(90)));
+    if (pieces.stream().anyMatch(piece -> piece.name().equals("patch"))) {
+      pattern = random.nextBoolean() ? pattern.withPatch(laid()) : pattern;
+    }
     pattern = random.nextBoolean() ? pattern.withVersion("v" + random.nextInt(9)) : pattern;
     return random.nextInt(4) == 0
         ? pattern.withSharedPaper(SharedPaper.of("both", "back", "front"))
@@ -144,6 +148,12 @@ final class RandomPattern {
         .withCutting(random.nextBoolean() ? Cutting.single(2) : Cutting.pairs(1))
         .withGrain(Angle.degrees(random.nextInt(360)))
         .withCloth("trim");
+  }
+
+  private Patch laid() {
+    Point at = new Point(50 * random.nextDouble(), 30 * random.nextDouble());
+    Patch patch = Patch.of("patch", "front", at);
+    return random.nextBoolean() ? patch.openAt("slant") : patch;
   }
 
   /** A mirrored pair that is sewn to itself. */
