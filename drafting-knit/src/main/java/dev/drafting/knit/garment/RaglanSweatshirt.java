@@ -22,7 +22,7 @@ import java.util.List;
  * A sweatshirt with raglan sleeves, and bands of rib at neck, wrists and hem. The sleeve reaches up
  * to the neck: a quarter of the front neck and three tenths of the back neck belong to it (common
  * practice, no source). All lengths count the bands. Instead of its band the neck may have a hood
- * of two halves; put no cord into that of a child.
+ * of two halves; put no cord into that of a child. The front may have a pocket for both hands.
  *
  * <pre>{@code
  * Pattern raglan = new RaglanSweatshirt().pattern();
@@ -97,7 +97,9 @@ public final class RaglanSweatshirt implements FittedTemplate {
 
   @Override
   public List<Choice> choices() {
-    return List.of(new Choice("neck", List.of("band", "hood")));
+    return List.of(
+        new Choice("neck", List.of("band", "hood")),
+        new Choice("pocket", List.of("none", "front")));
   }
 
   /** Shares and lengths of the project's own, no source. */
@@ -130,9 +132,12 @@ public final class RaglanSweatshirt implements FittedTemplate {
             Seam.of("back raglan", "back raglan", "sleeve / back raglan"),
             Seam.of("underarm", "sleeve / front underarm", "sleeve / back underarm").endToStart(),
             Seam.of("side", "front side", "back side"));
-    return (given.choice("neck").equals("hood")
-            ? hooded(given, pieces, seams)
-            : banded(pieces, seams))
+    Pattern sewn =
+        given.choice("neck").equals("hood") ? hooded(given, pieces, seams) : banded(pieces, seams);
+    Pattern whole =
+        given.choice("pocket").equals("front") ? FrontPocket.on(sewn, given, RIB) : sewn;
+    return whole
+        .withSeamAllowance(ALLOWANCE)
         .withFinish("front hem", rib)
         .withFinish("back hem", rib)
         .withFinish("sleeve wrist", FoldedBand.cuff(RIB, ALLOWANCE));
@@ -141,7 +146,6 @@ public final class RaglanSweatshirt implements FittedTemplate {
   private static Pattern banded(List<Piece> pieces, List<Seam> seams) {
     FoldedBand band = FoldedBand.of(Length.mm(20), ALLOWANCE);
     return Pattern.of("Raglan sweatshirt", pieces, seams)
-        .withSeamAllowance(ALLOWANCE)
         .withFinish("front neck", band)
         .withFinish("back neck", band)
         .withFinish("sleeve neck", band);
@@ -165,7 +169,6 @@ public final class RaglanSweatshirt implements FittedTemplate {
                 EdgeRef.parse("back neck")),
             List.of(EdgeRef.parse("hood neck"))));
     return Pattern.of("Hooded raglan sweatshirt", pieces, seams)
-        .withSeamAllowance(ALLOWANCE)
         .withFinish("hood face", TurnedHem.once(Length.mm(25)));
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.assembly.Opening;
+import dev.drafting.core.cut.CutPlan;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
@@ -16,7 +17,9 @@ import dev.drafting.knit.band.Outcome;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
+import dev.drafting.knit.sewing.SewnLine;
 import dev.drafting.knit.sewing.Step;
+import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -141,6 +144,82 @@ class RaglanSweatshirtTest {
     assertTrue(closed >= 0 && closed < steps.indexOf("Sew the neck seams"), steps.toString());
     assertEquals(90, hood.corner("centre", "face").interiorAngle().toDegrees(), 1e-9);
     assertEquals(90, hood.corner("neck", "centre").interiorAngle().toDegrees(), 1e-6);
+  }
+
+  /** The pocket is stitched on first, and neither the openings nor their strips know of it. */
+  @Test
+  void aPocketForBothHandsLiesOnTheFront() {
+    Pattern pocketed =
+        new RaglanSweatshirt().pattern(Dimensions.of().withChoice("pocket", "front"));
+    assertEquals(Assembly.of(raglan).openings(), Assembly.of(pocketed).openings());
+    Draft draft = sweatshirt(pocketed);
+    assertEquals(List.of(), draft.findings());
+    assertEquals(sweatshirt(raglan).strips(), draft.strips());
+    List<String> steps = draft.orderOfWork().stream().map(Step::title).toList();
+    int stitched = steps.indexOf("Stitch the pocket on the front");
+    assertEquals(steps.indexOf("Sew the front raglan seams") - 1, stitched, steps.toString());
+    assertEquals(
+        "Finish the mouth first. Turn up 20 mm and press. Stitch from the right side, 18 mm from"
+            + " the fold, in zigzag, so that the cut edge is covered. Press the allowances of the"
+            + " bottom, side and top to the wrong side. Transfer its place to the right side of the"
+            + " front, lay it there right side up, and stitch it down close to the bottom, side and"
+            + " top, in zigzag. Leave the mouth open, and sew back and forth where the opening"
+            + " ends.",
+        draft.orderOfWork().get(stitched).text());
+    assertEquals("[pocket]", draft.orderOfWork().get(stitched).makes().toString());
+  }
+
+  private static Draft sweatshirt(Pattern pattern) {
+    return Draft.of(pattern)
+        .withFabric("body", Fabric.of("sweatshirt knit", Structure.JERSEY, 0.25))
+        .withFabric("rib", Fabric.of("rib", Structure.RIB, 0.80));
+  }
+
+  /** Both halves: the mouth, and all that is stitched down. */
+  @Test
+  void thePocketsLinesAreCountedInThread() {
+    Pattern pocketed =
+        new RaglanSweatshirt().pattern(Dimensions.of().withChoice("pocket", "front"));
+    Piece pocket = pocketed.piece("pocket");
+    List<SewnLine> plain = sweatshirt(raglan).sewing().lines();
+    List<SewnLine> more = new ArrayList<>(sweatshirt(pocketed).sewing().lines());
+    more.removeAll(plain);
+    assertEquals(
+        List.of("pocket / mouth", "pocket on front"), more.stream().map(SewnLine::name).toList());
+    assertEquals(pocket.edge("mouth").length(), more.get(0).length());
+    double stitched =
+        pocket.edge("bottom").length().toMm()
+            + pocket.edge("side").length().toMm()
+            + pocket.edge("top").length().toMm();
+    assertEquals(stitched, more.get(1).length().toMm(), 1e-9);
+    for (SewnLine line : more) {
+      assertEquals(2, line.times());
+      assertTrue(line.thread().isPositive());
+    }
+  }
+
+  /**
+   * A hand of 10 cm goes in, and the pocket stays on the front, in every size that can be drawn.
+   */
+  @Property(tries = 60)
+  void thePocketHasRoomInEverySize(
+      @ForAll @IntRange(min = 920, max = 1600) int chest,
+      @ForAll @IntRange(min = 520, max = 900) int length,
+      @ForAll @IntRange(min = 240, max = 330) int armhole,
+      @ForAll boolean hood) {
+    Pattern pocketed =
+        new RaglanSweatshirt()
+            .pattern(
+                Dimensions.of()
+                    .with("chest", Length.mm(chest))
+                    .with("length", Length.mm(length))
+                    .with("armhole depth", Length.mm(armhole))
+                    .withChoice("neck", hood ? "hood" : "band")
+                    .withChoice("pocket", "front"));
+    assertTrue(pocketed.piece("pocket").edge("mouth").length().toMm() >= 120);
+    assertTrue(
+        CutPlan.of(pocketed).findings().stream()
+            .noneMatch(finding -> finding.id().equals("patch.reaches-out")));
   }
 
   @Test
