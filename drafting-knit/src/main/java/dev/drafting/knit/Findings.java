@@ -2,13 +2,19 @@ package dev.drafting.knit;
 
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.Finding;
+import dev.drafting.core.finding.Place;
+import dev.drafting.core.finding.Remedy;
+import dev.drafting.core.pattern.Edge;
+import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
+import dev.drafting.knit.band.BandFinish;
 import dev.drafting.knit.band.Casing;
 import dev.drafting.knit.band.CasingCheck;
 import dev.drafting.knit.fabric.Ease;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.hem.HemCheck;
 import dev.drafting.knit.hem.TurnedHem;
+import dev.drafting.knit.wording.Wording;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -34,6 +40,31 @@ final class Findings {
       }
       if (opening.finish() instanceof Casing casing) {
         findings.addAll(CasingCheck.findings(opening, casing));
+      }
+    }
+    pattern.patches().forEach(patch -> findings.addAll(withoutStrip(pattern, patch)));
+    return findings;
+  }
+
+  /** Strips are worked out for the openings of the garment, and a pocket's mouth is none. */
+  private static List<Finding> withoutStrip(Pattern pattern, Patch patch) {
+    List<Finding> findings = new ArrayList<>();
+    for (String open : patch.openEdges()) {
+      Edge edge = pattern.piece(patch.piece()).edge(open);
+      if (edge.finish() instanceof BandFinish band) {
+        findings.add(
+            Finding.warning(
+                    "patch.no-strip",
+                    Place.edge(patch.piece(), open),
+                    "No strip is cut for this edge, which is finished with a "
+                        + band.noun()
+                        + ": strips are worked out for the openings of the garment.")
+                .withRemedy(Remedy.of("Turn the edge up instead."))
+                .withRemedy(
+                    Remedy.of(
+                        "Cut a strip by hand for an edge of "
+                            + Wording.amount(edge.length())
+                            + ".")));
       }
     }
     return findings;

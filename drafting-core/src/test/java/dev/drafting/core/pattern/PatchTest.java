@@ -109,7 +109,8 @@ class PatchTest {
             .contains("the piece is laid on twice"));
     assertTrue(
         refusal(() -> with(POCKET, Patch.of("front", "pocket", at)))
-            .contains("an edge of the patch is sewn in a seam. Found: front / shoulder in seam shoulder"));
+            .contains(
+                "an edge of the patch is sewn in a seam. Found: front / shoulder in seam shoulder"));
     assertTrue(
         refusal(() -> with(POCKET, LAID).withPatch(Patch.of("back", "pocket", at)))
             .contains("the piece beneath is a patch itself. Found: pocket"));

@@ -5,7 +5,10 @@ import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Place;
 import dev.drafting.core.finding.Remedy;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Finish;
+import dev.drafting.core.pattern.Patch;
+import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.hem.TurnedHem;
 import dev.drafting.knit.wording.Wording;
 import java.util.ArrayList;
@@ -26,11 +29,18 @@ final class MachineFindings {
     this.machines = machines;
   }
 
-  List<Finding> of(List<SewnLine> lines, List<Opening> openings) {
+  List<Finding> of(Pattern pattern, List<SewnLine> lines, List<Opening> openings) {
     List<Finding> findings = new ArrayList<>();
     lines.stream().filter(line -> !line.givesEnough()).forEach(line -> findings.add(stiff(line)));
     for (Opening opening : openings) {
-      rows(opening).ifPresent(findings::add);
+      rows(opening.finish(), opening.name(), Place.opening(opening.name()))
+          .ifPresent(findings::add);
+    }
+    for (Patch patch : pattern.patches()) {
+      for (EdgeRef open : PatchSteps.openEdges(patch)) {
+        rows(pattern.edge(open).finish(), open.edge(), Place.edge(open.piece(), open.edge()))
+            .ifPresent(findings::add);
+      }
     }
     lines.stream()
         .filter(line -> line.stitch().type() == StitchType.TWIN_NEEDLE)
@@ -56,9 +66,8 @@ final class MachineFindings {
   }
 
   /** Both rows of two needles must lie on the turned-up cloth. */
-  private Optional<Finding> rows(Opening opening) {
-    Finish finish = opening.finish();
-    Stitch stitch = machines.stitchOfHem(opening.name());
+  private Optional<Finding> rows(Finish finish, String name, Place place) {
+    Stitch stitch = machines.stitchOfHem(name);
     if (!(finish instanceof TurnedHem hem) || !stitch.hasRows()) {
       return Optional.empty();
     }
@@ -70,7 +79,7 @@ final class MachineFindings {
     return Optional.of(
         Finding.warning(
                 "sewing.rows-miss-the-hem",
-                Place.opening(opening.name()),
+                place,
                 "The hem is too narrow for two rows "
                     + Wording.fine(stitch.width())
                     + " apart: the lower one would run "

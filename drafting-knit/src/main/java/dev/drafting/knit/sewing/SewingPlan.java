@@ -95,7 +95,8 @@ public final class SewingPlan implements Serializable {
         reader.lines(sewn.openings(), strips).stream()
             .map(line -> keptShort.contains(line.name()) ? line.withTape() : line)
             .toList();
-    List<Finding> findings = new MachineFindings(machines).of(lines, sewn.openings());
+    List<Finding> findings =
+        new MachineFindings(machines).of(sewn.pattern(), lines, sewn.openings());
     return new SewingPlan(sewn, List.copyOf(strips), machines, headOpening, lines, findings);
   }
 

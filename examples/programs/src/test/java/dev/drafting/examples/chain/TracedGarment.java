@@ -4,6 +4,7 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.FoldEdge;
+import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Reshaping;
@@ -65,7 +66,11 @@ final class TracedGarment {
     List<Piece> pieces = new ArrayList<>();
     drawn.pieces().forEach(piece -> pieces.add(traced(piece)));
     Pattern traced = Pattern.of(drawn.name(), pieces, drawn.seams());
-    return Reshaping.of(traced).evened(MOST_EVENED).result();
+    Pattern evened = Reshaping.of(traced).evened(MOST_EVENED).result();
+    for (Patch patch : drawn.patches()) {
+      evened = evened.withPatch(patch);
+    }
+    return evened;
   }
 
   private Piece traced(Piece drawn) {
