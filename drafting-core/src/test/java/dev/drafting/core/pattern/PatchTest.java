@@ -169,7 +169,7 @@ class PatchTest {
     assertEquals(RawEdge.of(), pattern.edge(EdgeRef.parse("pocket mouth")).finish());
   }
 
-  /** Beyond the outline, over the seam of a facing, or turned round in the air. */
+  /** Below the hem, across the fold, beyond the side. */
   @Test
   void aPatchThatReachesOutIsFound() {
     assertEquals(List.of(), reachingOut(with(POCKET, LAID)));

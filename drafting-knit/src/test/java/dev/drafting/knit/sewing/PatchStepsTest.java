@@ -3,6 +3,7 @@ package dev.drafting.knit.sewing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.cut.CutPlan;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Place;
 import dev.drafting.core.geometry.Curve;
@@ -89,6 +90,20 @@ class PatchStepsTest {
     Draft banded = draft(pocketed(FoldedBand.of(Length.mm(20), Length.mm(7))));
     assertEquals(List.of("patch.no-strip"), ids(banded.findings()));
     assertEquals(Place.edge("pocket", "mouth"), banded.findings().get(0).place());
+  }
+
+  /** The rib takes 60 mm of the front's length: no cloth lies there, and its seam is in the way. */
+  @Test
+  void aPocketAcrossTheSeamOfARibIsFound() {
+    assertEquals(List.of("patch.reaches-out"), ids(CutPlan.of(pocketAt(10)).findings()));
+    assertEquals(List.of("patch.reaches-out"), ids(CutPlan.of(pocketAt(55)).findings()));
+    assertEquals(List.of(), ids(CutPlan.of(pocketAt(60)).findings()));
+  }
+
+  private static Pattern pocketAt(double height) {
+    Pattern usual = pocketed(TurnedHem.once(Length.mm(20)));
+    return Pattern.of(usual.name(), usual.pieces(), usual.seams())
+        .withPatch(Patch.of("pocket", "front", new Point(0, height)).openAt("mouth"));
   }
 
   /** A hem of 15 mm is stitched 13 mm from the fold; a gap of 11 mm leaves 2 mm to the fold. */
