@@ -13,7 +13,7 @@ import org.apache.commons.math3.linear.RealVector;
  */
 final class CornerOrBend {
   /** Half of the shortest bend: what turns on less is a corner to a maker. */
-  private static final double SHORTEST_MM = 30;
+  private static final double SHORTEST_MM = 27;
 
   private static final double LONGER = 1.3;
   private static final double BEND_ASIDE = 0.1;
