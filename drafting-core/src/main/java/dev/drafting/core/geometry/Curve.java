@@ -491,7 +491,7 @@ public final class Curve implements Serializable {
   @Override
   public String toString() {
     return "Curve of "
-        + kinds()
+        + SegmentKinds.text(segments)
         + ", "
         + Coordinates.text(total(), 3)
         + " mm, "
@@ -499,21 +499,5 @@ public final class Curve implements Serializable {
         + start()
         + " to "
         + end();
-  }
-
-  private String kinds() {
-    long lines = segments.stream().filter(Line.class::isInstance).count();
-    long cubics = segments.stream().filter(Cubic.class::isInstance).count();
-    List<String> kinds = new ArrayList<>();
-    addKind(kinds, lines, "line");
-    addKind(kinds, cubics, "cubic");
-    addKind(kinds, segments.size() - lines - cubics, "arc");
-    return String.join(", ", kinds);
-  }
-
-  private static void addKind(List<String> kinds, long count, String name) {
-    if (count > 0) {
-      kinds.add(count + " " + name + (count == 1 ? "" : "s"));
-    }
   }
 }

@@ -136,7 +136,13 @@ final class PieceLettering {
     Vector by = new Vector(corner.x() + AROUND - box.minX(), corner.y() + AROUND - box.minY());
     List<Label> placed = move(labels, by);
     placed.forEach(this::put);
-    placed.forEach(label -> room.take(label.bounds().widened(Length.mm(AROUND))));
+    placed.forEach(label -> room.take(wider(label.bounds()).widened(Length.mm(AROUND))));
+  }
+
+  /** As wide as words that start there may come out in another font. */
+  private static Box wider(Box words) {
+    double more = (WIDER - 1) * words.width().toMm();
+    return new Box(words.minX(), words.minY(), words.maxX() + more, words.maxY());
   }
 
   /** A piece too small for its words has them to its right. */
