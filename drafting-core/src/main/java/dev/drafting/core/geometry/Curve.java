@@ -459,18 +459,8 @@ public final class Curve implements Serializable {
     return Area.within(segments);
   }
 
-  /** What is stored in its place; reading it goes through the checks. */
-  @SuppressWarnings("serial") // always collections of the JDK
-  private record Kept(List<Segment> segments) implements Serializable {
-    private static final long serialVersionUID = 1L;
-
-    private Object readResolve() {
-      return Curve.of(segments);
-    }
-  }
-
   private Object writeReplace() {
-    return new Kept(segments);
+    return new KeptCurve(segments);
   }
 
   private void readObject(ObjectInputStream in) throws InvalidObjectException {
