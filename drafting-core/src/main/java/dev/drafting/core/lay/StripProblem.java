@@ -11,8 +11,8 @@ final class StripProblem {
   /** What counts as touching, as a share of the height. */
   private static final double TOUCHING = 1e-9;
 
-  private final List<TurnedShape[]> shapes;
-  private final List<Room> rooms;
+  private final TurnedShape[][] shapes;
+  private final Room[] rooms;
   private final double height;
   private final int[] firstOriented;
   private final TurnedShape[] oriented;
@@ -23,8 +23,8 @@ final class StripProblem {
   record Flaw(TurnedShape shape, double x, double y) {}
 
   StripProblem(List<TurnedShape[]> shapes, List<Room> rooms, List<Flaw> flaws, double height) {
-    this.shapes = List.copyOf(shapes);
-    this.rooms = List.copyOf(rooms);
+    this.shapes = shapes.toArray(TurnedShape[][]::new);
+    this.rooms = rooms.toArray(Room[]::new);
     this.flaws = List.copyOf(flaws);
     this.height = height;
     firstOriented = new int[shapes.size() + 1];
@@ -39,7 +39,7 @@ final class StripProblem {
   }
 
   int count() {
-    return rooms.size();
+    return rooms.length;
   }
 
   double height() {
@@ -51,11 +51,11 @@ final class StripProblem {
   }
 
   Room room(int item) {
-    return rooms.get(item);
+    return rooms[item];
   }
 
   int turns(int item) {
-    return shapes.get(rooms.get(item).type()).length;
+    return shapes[rooms[item].type()].length;
   }
 
   TurnedShape shape(int item, int turn) {
@@ -64,7 +64,7 @@ final class StripProblem {
 
   /** The number of a shape in one of its turns. */
   int number(int item, int turn) {
-    return firstOriented[rooms.get(item).type()] + turn;
+    return firstOriented[rooms[item].type()] + turn;
   }
 
   /** How two of these lie in each other; computed when first asked for. */

@@ -125,22 +125,39 @@ public final class FreeRoom {
   public Optional<Point> find(Length width, Length height, Point near) {
     double w = width.toMm();
     double h = height.toMm();
-    double x = near.x() - w / 2;
-    double y = near.y() - h / 2;
-    double reach = reach(x, y);
-    Optional<Point> nearest = Optional.empty();
-    double least = Double.POSITIVE_INFINITY;
-    for (int ring = 0; ring * STEP <= Math.min(reach, least); ring++) {
-      for (int[] step : ring(ring)) {
-        double distance = STEP * Math.hypot(step[0], step[1]);
-        Point corner = new Point(x + step[0] * STEP, y + step[1] * STEP);
-        if (distance < least && isWithin(corner, w, h) && isFree(corner, w, h)) {
-          nearest = Optional.of(corner);
-          least = distance;
+    Point middle = new Point(near.x() - w / 2, near.y() - h / 2);
+    double reach = reach(middle.x(), middle.y());
+    Place best = new Place(null, Double.POSITIVE_INFINITY);
+    for (int ring = 0; ring * STEP <= Math.min(reach, best.distance()); ring++) {
+      best = nearest(ring, middle, w, h, best);
+    }
+    return Optional.ofNullable(best.corner());
+  }
+
+  /** A place for a text, by its lower left corner, and how far it lies from where it should be. */
+  private record Place(@Nullable Point corner, double distance) {}
+
+  /** The nearest free place of a square ring of steps, always tried in the same order. */
+  private Place nearest(int ring, Point middle, double w, double h, Place before) {
+    Place best = before;
+    for (int i = -ring; i <= ring; i++) {
+      double x = middle.x() + i * STEP;
+      if (!(x >= bounds.minX() && x + w <= bounds.maxX())) {
+        continue;
+      }
+      int next = Math.abs(i) == ring ? 1 : 2 * ring;
+      for (int j = -ring; j <= ring; j += next) {
+        double y = middle.y() + j * STEP;
+        if (!(y >= bounds.minY() && y + h <= bounds.maxY())) {
+          continue;
+        }
+        double distance = STEP * Math.hypot(i, j);
+        if (distance < best.distance() && isFree(x, y, w, h)) {
+          best = new Place(new Point(x, y), distance);
         }
       }
     }
-    return nearest;
+    return best;
   }
 
   /** How far the farthest part of the room lies from a place. */
@@ -150,31 +167,29 @@ public final class FreeRoom {
     return Math.max(across, up);
   }
 
-  /** The steps to the places of a square ring, always in the same order. */
-  private static List<int[]> ring(int radius) {
-    List<int[]> steps = new ArrayList<>();
-    for (int i = -radius; i <= radius; i++) {
-      boolean side = Math.abs(i) == radius;
-      for (int j = -radius; j <= radius; j += side ? 1 : Math.max(1, 2 * radius)) {
-        steps.add(new int[] {i, j});
+  private boolean isFree(double x, double y, double w, double h) {
+    Rectangle2D wanted = new Rectangle2D.Double(x - GAP, y - GAP, w + 2 * GAP, h + 2 * GAP);
+    return touchesNoBox(wanted)
+        && touchesNoLine(wanted)
+        && (outline == null || outline.contains(x, y));
+  }
+
+  private boolean touchesNoBox(Rectangle2D wanted) {
+    for (Box box : boxes) {
+      if (touches(wanted, box)) {
+        return false;
       }
     }
-    return steps;
+    return true;
   }
 
-  private boolean isWithin(Point corner, double w, double h) {
-    return corner.x() >= bounds.minX()
-        && corner.y() >= bounds.minY()
-        && corner.x() + w <= bounds.maxX()
-        && corner.y() + h <= bounds.maxY();
-  }
-
-  private boolean isFree(Point corner, double w, double h) {
-    Rectangle2D wanted =
-        new Rectangle2D.Double(corner.x() - GAP, corner.y() - GAP, w + 2 * GAP, h + 2 * GAP);
-    return (outline == null || outline.contains(corner.x(), corner.y()))
-        && boxes.stream().noneMatch(b -> touches(wanted, b))
-        && lines.stream().noneMatch(l -> wanted.intersectsLine(l[0], l[1], l[2], l[3]));
+  private boolean touchesNoLine(Rectangle2D wanted) {
+    for (double[] line : lines) {
+      if (wanted.intersectsLine(line[0], line[1], line[2], line[3])) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean touches(Rectangle2D wanted, Box box) {

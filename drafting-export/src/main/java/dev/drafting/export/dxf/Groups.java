@@ -9,6 +9,7 @@ import java.util.Locale;
 /** A DXF file as it grows: pairs of a group code and a value, each on its line. */
 @CanIgnoreReturnValue
 final class Groups {
+  private static final int CODE_WIDTH = 3;
   private static final int DECIMALS = 9;
   private static final int LONGEST_TEXT = 250;
 
@@ -16,7 +17,9 @@ final class Groups {
   private int handle = 0x20;
 
   Groups add(int code, String value) {
-    text.append(String.format(Locale.ROOT, "%3d", code)).append('\n').append(value).append('\n');
+    String digits = Integer.toString(code);
+    text.append(" ".repeat(Math.max(0, CODE_WIDTH - digits.length())));
+    text.append(digits).append('\n').append(value).append('\n');
     return this;
   }
 

@@ -1,6 +1,5 @@
 package dev.drafting.knit.band;
 
-import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
@@ -23,16 +22,15 @@ final class CutPlaces {
   private final double cutStart;
 
   /**
-   * @param finished the opening of the finished garment
-   * @param asCut the same opening of the cut pieces
-   * @param joinDistance of the seam line from the edge
+   * @param finished the seam line of the finished garment
+   * @param cut the same seam line on the cut pieces
    * @param start where the strip's join lies along the finished seam line, in mm
    */
-  CutPlaces(Opening finished, Opening asCut, Length joinDistance, double start) {
-    this.finished = new SeamLine(finished, joinDistance);
-    this.cut = new SeamLine(asCut, joinDistance);
+  CutPlaces(SeamLine finished, SeamLine cut, double start) {
+    this.finished = finished;
+    this.cut = cut;
     this.parts = finished.parts();
-    this.cutParts = asCut.parts();
+    this.cutParts = cut.parts();
     this.start = start;
     this.cutStart = place(start);
   }

@@ -19,6 +19,7 @@ final class SeamLine {
   /** Both ends of every step, and the corners before and after them. */
   private static final int PLACES = STEPS + 3;
 
+  private final List<OpeningPart> parts;
   private final double inward;
   private final List<Double> onSeam = new ArrayList<>();
   private final List<Double> onEdge = new ArrayList<>();
@@ -28,7 +29,7 @@ final class SeamLine {
 
   SeamLine(Opening opening, Length joinDistance) {
     this.inward = joinDistance.negated().toMm();
-    List<OpeningPart> parts = opening.parts();
+    this.parts = opening.parts();
     List<OpeningStation> corners = opening.stations();
     List<Length> lengths = opening.lengthsAt(joinDistance);
     double start = 0;
@@ -76,6 +77,11 @@ final class SeamLine {
     double last = onSeam.isEmpty() ? 0 : onSeam.get(onSeam.size() - 1);
     onSeam.add(Math.max(last, seamPlace));
     onEdge.add(edgePlace);
+  }
+
+  /** The parts of the finished edge, in the order of the loop. */
+  List<OpeningPart> parts() {
+    return parts;
   }
 
   /** Where the stations lie along the seam, and the length of the whole seam last. */

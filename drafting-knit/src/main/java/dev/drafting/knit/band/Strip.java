@@ -265,7 +265,9 @@ public final class Strip implements Serializable {
    */
   public List<StripMark> marks(MarkSpacing spacing) {
     StripMarks marks = new StripMarks(this, spacing);
-    CutPlaces places = new CutPlaces(opening, asCut, finish().joinDistance(), marks.start());
+    SeamLine line = marks.line();
+    SeamLine cut = asCut.equals(opening) ? line : new SeamLine(asCut, finish().joinDistance());
+    CutPlaces places = new CutPlaces(line, cut, marks.start());
     return marks.marks().stream()
         .map(
             mark ->

@@ -50,6 +50,10 @@ final class StripMarks {
     return mitred ? station.label() + MITRED : station.label();
   }
 
+  SeamLine line() {
+    return line;
+  }
+
   /** Where the join lies along the seam line, in mm from the start of the loop. */
   double start() {
     return start;

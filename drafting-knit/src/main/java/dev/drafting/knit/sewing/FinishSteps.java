@@ -9,6 +9,7 @@ import dev.drafting.knit.band.FacedStrip;
 import dev.drafting.knit.band.FoldedBand;
 import dev.drafting.knit.band.MarkSpacing;
 import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.band.StripMark;
 import dev.drafting.knit.band.WrappedBinding;
 import dev.drafting.knit.hem.TurnedHem;
 import dev.drafting.knit.wording.Wording;
@@ -38,15 +39,16 @@ final class FinishSteps {
   /** Strips for openings that are named alike. */
   private static Step strip(FinishTask task, List<Strip> strips, Stitch stitch) {
     Strip strip = strips.get(0);
+    List<StripMark> marks = strip.marks();
     String noun = strip.finish().noun();
     String title = "Sew on the " + task.name() + " " + (strips.size() > 1 ? noun + "s" : noun);
     String text =
         sizes(strips)
             + (task.isLapped()
                 ? lapped(strip)
-                : task.isFlat() ? flat(task.openSeam()) : round(strip))
+                : task.isFlat() ? flat(task.openSeam()) : round(strip, marks))
             + stretching(strips)
-            + mitres(strip)
+            + mitres(marks)
             + " "
             + sewing(strip)
             + " Sew it on in "
@@ -55,7 +57,7 @@ final class FinishSteps {
     return Step.of(title, text);
   }
 
-  private static String round(Strip strip) {
+  private static String round(Strip strip, List<StripMark> marks) {
     String bulk =
         strip.finish() instanceof FoldedBand
             ? " Clip the join's allowances at mid-width and turn them to opposite sides, so that"
@@ -66,7 +68,7 @@ final class FinishSteps {
         + " to a loop, open the join and mark it."
         + bulk
         + " Pin mark to mark with the join at "
-        + where(strip)
+        + where(marks)
         + ". ";
   }
 
@@ -105,8 +107,8 @@ final class FinishSteps {
         + ".";
   }
 
-  private static String where(Strip strip) {
-    String first = strip.marks().get(0).label();
+  private static String where(List<StripMark> marks) {
+    String first = marks.get(0).label();
     return first.startsWith("join: ") ? first.substring("join: ".length()) : "the first mark";
   }
 
@@ -123,8 +125,8 @@ final class FinishSteps {
         : "Do not stretch anything.";
   }
 
-  private static String mitres(Strip strip) {
-    boolean mitred = strip.marks().stream().anyMatch(mark -> mark.label().contains("mitred"));
+  private static String mitres(List<StripMark> marks) {
+    boolean mitred = marks.stream().anyMatch(mark -> mark.label().contains("mitred"));
     return mitred
         ? " At a mitred corner fold the strip there, sew across it along the line that halves the"
             + " corner, and trim what is left."
