@@ -179,9 +179,14 @@ final class FoldedBack {
       across.add(Strand.join(segment, joinEdge));
     }
     Vector beyondEnd = leave.minus(neighbour.end());
-    if (beyondEnd.dot(neighbour.endWay()) >= -CornerPlanner.TOUCHING
+    double on = beyondEnd.dot(neighbour.endWay());
+    if (on >= -CornerPlanner.TOUCHING
         && Math.abs(beyondEnd.cross(neighbour.endWay())) <= CornerPlanner.TOUCHING) {
-      List<Strand> beyond = List.of(neighbour.continuation(neighbour.end(), leave, true));
+      // Less than touching, to either side, is left to the joints: there is no line back.
+      List<Strand> beyond =
+          on > CornerPlanner.TOUCHING
+              ? List.of(neighbour.continuation(neighbour.end(), leave, true))
+              : List.of();
       return new CornerPlan(neighbour.strands().size(), beyond, across, before, startOnHem);
     }
     Double place = placeOnNeighbour(leave);
