@@ -3,6 +3,7 @@ package dev.drafting.core.finding;
 import dev.drafting.core.Stable;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Where on the garment a {@link Finding} is, by names.
@@ -135,7 +136,7 @@ public final class Place implements Serializable {
 
   @Override
   public int hashCode() {
-    return 31 * kind.hashCode() + names.hashCode();
+    return Objects.hash(kind, names);
   }
 
   @Override

@@ -79,7 +79,7 @@ public final class Remedy implements Serializable {
 
   @Override
   public int hashCode() {
-    return 31 * text.hashCode() + data.hashCode();
+    return Objects.hash(text, data);
   }
 
   @Override

@@ -112,7 +112,7 @@ public final class FacedEdge implements Finish {
 
   @Override
   public int hashCode() {
-    return 31 * allowance.hashCode() + Objects.hashCode(topstitch);
+    return Objects.hash(allowance, topstitch);
   }
 
   @Override

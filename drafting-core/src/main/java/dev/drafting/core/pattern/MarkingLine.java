@@ -70,7 +70,7 @@ public final class MarkingLine implements Serializable {
 
   @Override
   public int hashCode() {
-    return 31 * label.hashCode() + curve.hashCode();
+    return Objects.hash(label, curve);
   }
 
   @Override

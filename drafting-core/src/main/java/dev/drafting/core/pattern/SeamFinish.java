@@ -4,6 +4,7 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * An edge that is sewn to another: the join line lies on the finished edge, the cut line beyond it.
@@ -72,7 +73,7 @@ public final class SeamFinish implements Finish {
 
   @Override
   public int hashCode() {
-    return 31 * "seam".hashCode() + allowance.hashCode();
+    return Objects.hash("seam", allowance);
   }
 
   @Override

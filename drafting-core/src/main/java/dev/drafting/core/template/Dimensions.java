@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -151,7 +152,7 @@ public final class Dimensions implements Serializable {
 
   @Override
   public int hashCode() {
-    return 31 * lengths.hashCode() + chosen.hashCode();
+    return Objects.hash(lengths, chosen);
   }
 
   @Override

@@ -27,8 +27,7 @@ final class EvenGrowth {
 
   EvenGrowth(GarmentTemplate template) {
     this.template = template;
-    this.factor =
-        template.dimensions().stream().mapToDouble(EvenGrowth::room).min().orElse(MOST_FACTOR);
+    this.factor = template.dimensions().stream().mapToDouble(EvenGrowth::room).min().orElse(1);
   }
 
   /** A factor that leaves as much room for what is tried as for its growth. */

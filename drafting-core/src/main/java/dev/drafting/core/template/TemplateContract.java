@@ -138,7 +138,7 @@ public final class TemplateContract {
     for (Seam seam : pattern.seams()) {
       double off =
           length(pattern, seam.first()) - length(pattern, seam.second()) - seam.ease().toMm();
-      if (!seam.isMirrored() && Math.abs(off) > MATCHED_MM) {
+      if (Math.abs(off) > MATCHED_MM) {
         tell(given, "the sides of seam " + seam.name() + " differ by " + off + " mm");
       }
     }

@@ -81,5 +81,8 @@ class FindingTest {
         DIFFER, Finding.note(DIFFER.id(), DIFFER.place(), DIFFER.reason()), "severity counts");
     assertTrue(EASE.equals(Remedy.of("Ease 6 mm in.").with("ease", "6 mm")));
     assertNotEquals(EASE, Remedy.of("Ease 6 mm in."));
+    assertNotEquals(DIFFER.hashCode(), finding.hashCode());
+    assertNotEquals(EASE.hashCode(), Remedy.of("Ease 6 mm in.").hashCode());
+    assertNotEquals(Place.seam("side").hashCode(), Place.piece("side").hashCode());
   }
 }

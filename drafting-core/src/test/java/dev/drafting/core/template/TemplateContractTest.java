@@ -1,0 +1,448 @@
+package dev.drafting.core.template;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Transform;
+import dev.drafting.core.geometry.Vector;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.measure.LengthUnit;
+import dev.drafting.core.pattern.Edge;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Seam;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TemplateContractTest {
+
+  @Test
+  void aTemplateKeepsItsContractOrIsToldWhy() {
+    assertEquals(List.of(), TemplateContract.check(new Tube(0, 1), 1, 50));
+    List<String> unequal = TemplateContract.check(new Tube(1, 1), 1, 3);
+    assertTrue(
+        unequal.get(0).startsWith("the sides of seam side differ by -1"), unequal.toString());
+    List<String> fixed = TemplateContract.check(new Tube(0, 0), 1, 3);
+    assertTrue(
+        fixed.get(0).startsWith("more girth does not make the pieces wider"), fixed.toString());
+  }
+
+  /** A margin that is the same in all sizes breaks the law of scale, unless that is said. */
+  @Test
+  void aTemplateGrowsEvenlyOrSaysThatItDoesNot() {
+    List<String> uneven = TemplateContract.check(new Margined(false), 1, 3);
+    assertTrue(
+        uneven.get(0).startsWith("front / hem does not grow evenly with the dimensions, by "),
+        uneven.toString());
+    assertEquals(List.of(), TemplateContract.check(new Margined(true), 1, 50));
+  }
+
+  /** What is right everywhere but at the end of a bound is found there. */
+  @Test
+  void theBoundsThemselvesAreTried() {
+    List<String> violations = TemplateContract.check(new BrokenAtItsBound(), 1, 1);
+    assertEquals(
+        List.of("tube: it cannot be as long as that (length 90 cm)"),
+        violations.stream().map(v -> v.replace(". Found: 90 cm. Accepted: less.", "")).toList());
+  }
+
+  private static final class Margined extends Tube {
+    private static final long serialVersionUID = 1L;
+    private final boolean said;
+
+    Margined(boolean said) {
+      super(0, 1);
+      this.said = said;
+    }
+
+    @Override
+    public boolean growsEvenly() {
+      return !said;
+    }
+
+    @Override
+    public Pattern draw(Dimensions given) {
+      return super.draw(given.with("girth", given.length("girth").plus(Length.mm(40))));
+    }
+  }
+
+  private static final class BrokenAtItsBound extends Tube {
+    private static final long serialVersionUID = 1L;
+
+    BrokenAtItsBound() {
+      super(0, 1);
+    }
+
+    @Override
+    public Pattern draw(Dimensions given) {
+      if (given.length("length").equals(Length.cm(90))) {
+        throw DraftingException.of("it cannot be as long as that")
+            .value(given.length("length").text(LengthUnit.CM))
+            .accepted("less");
+      }
+      return super.draw(given);
+    }
+  }
+
+  /** A tube that remembers what it was asked to draw. */
+  private static class Remembering extends Tube {
+    private static final long serialVersionUID = 1L;
+    final List<Dimensions> drawn = new ArrayList<>();
+
+    Remembering() {
+      super(0, 1);
+    }
+
+    @Override
+    public Pattern draw(Dimensions given) {
+      drawn.add(given);
+      return super.draw(given);
+    }
+
+    double mm(int draft, String dimension) {
+      return drawn.get(draft).length(dimension).toMm();
+    }
+  }
+
+  private static class Uneven extends Remembering {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public boolean growsEvenly() {
+      return false;
+    }
+  }
+
+  /**
+   * A Latin hypercube has one value in each of as many equal parts of the bounds as it has sets.
+   */
+  @Test
+  void everyPartOfTheBoundsIsTriedOnce() {
+    Uneven tube = new Uneven();
+    assertEquals(List.of(), TemplateContract.check(tube, 7, 20));
+    List<Dimensions> sample =
+        tube.drawn.stream().filter(TemplateContractTest::isWithin).distinct().toList();
+    assertEquals(20, sample.size());
+    assertEquals(20, parts(sample, "girth", 400, 40));
+    assertEquals(20, parts(sample, "length", 200, 35));
+    assertEquals(10, sample.stream().filter(d -> d.choice("ends").equals("any")).count());
+    Uneven other = new Uneven();
+    assertEquals(List.of(), TemplateContract.check(other, 8, 20));
+    assertTrue(sample.stream().noneMatch(other.drawn::contains));
+    List<Double> girths = sample.stream().map(d -> d.length("girth").toMm()).toList();
+    assertNotEquals(girths.stream().sorted().toList(), girths);
+  }
+
+  private static boolean isWithin(Dimensions given) {
+    Length length = given.length("length");
+    return List.of(Length.cm(20), Length.cm(50), Length.cm(90)).stream().noneMatch(length::equals);
+  }
+
+  private static long parts(List<Dimensions> sample, String name, double least, double part) {
+    return sample.stream()
+        .map(given -> Math.floor((given.length(name).toMm() - least) / part))
+        .filter(at -> at >= 0 && at < sample.size())
+        .distinct()
+        .count();
+  }
+
+  /** All dimensions of a pair are larger by one factor: the most is one and a half. */
+  @Test
+  void pairsGrowByOneAndAHalfWhereTheBoundsLeaveRoom() {
+    assertEquals(1.5, factor(new Remembering()), 1e-9);
+  }
+
+  @Test
+  void pairsGrowByLessWhereTheBoundsLeaveLittleRoom() {
+    assertEquals(Math.sqrt(1.21), factor(bounded(60, 72.6)), 1e-9);
+    assertEquals(Math.sqrt(1.21), factor(bounded(-72.6, -60)), 1e-9);
+    assertEquals(1.5, factor(bounded(-10, 10)), 1e-9);
+    assertEquals(1.5, factor(bounded(0, 10)), 1e-9);
+    assertEquals(1.5, factor(bounded(-10, 0)), 1e-9);
+  }
+
+  @Test
+  void withoutRoomTheLawOfScaleIsNotAskedFor() {
+    Remembering fixed = bounded(60, 60);
+    assertEquals(List.of(), TemplateContract.check(fixed, 1, 2));
+    assertTrue(fixed.drawn.stream().allMatch(d -> d.length("more").equals(Length.cm(60))));
+  }
+
+  /** The factor of the last pair, the same in all dimensions of all four pairs. */
+  private static double factor(Remembering tube) {
+    assertEquals(List.of(), TemplateContract.check(tube, 1, 4));
+    int end = tube.drawn.size();
+    double factor = tube.mm(end - 1, "girth") / tube.mm(end - 2, "girth");
+    for (int pair = end - 8; pair < end; pair += 2) {
+      for (String name : tube.drawn.get(pair).lengths().keySet()) {
+        assertEquals(tube.mm(pair, name) * factor, tube.mm(pair + 1, name), 1e-9);
+      }
+    }
+    return factor;
+  }
+
+  /** A tube that is longer by a dimension of these bounds, in centimetres. */
+  private static Remembering bounded(double least, double most) {
+    return new Remembering() {
+      private static final long serialVersionUID = 1L;
+
+      @Override
+      public List<Dimension> dimensions() {
+        List<Dimension> all = new ArrayList<>(super.dimensions());
+        Length usual = Length.cm((least + most) / 2);
+        all.add(Dimension.length("more", "below", Length.cm(least), usual, Length.cm(most)));
+        return all;
+      }
+
+      @Override
+      public Pattern draw(Dimensions given) {
+        drawn.add(given);
+        Length length = given.length("length").plus(given.length("more").abs());
+        return new Tube(0, 1).draw(given.with("length", length));
+      }
+    };
+  }
+
+  /** A margin of m on the girth is missing from a quarter of half as much again: m / 8. */
+  @Test
+  void growthIsEvenToAHundredthOfAMillimetre() {
+    assertEquals(List.of(), TemplateContract.check(new WiderBy(0.079), 1, 3));
+    String told = TemplateContract.check(new WiderBy(0.081), 1, 3).get(0);
+    assertTrue(told.startsWith("front / hem does not grow evenly"), told);
+    String more = TemplateContract.check(new WiderBy(80), 1, 3).get(0);
+    double by = Double.parseDouble(more.replaceAll(".*, by ([0-9.]+) mm.*", "$1"));
+    assertEquals(10, by, 1e-6);
+  }
+
+  private static final class WiderBy extends Tube {
+    private static final long serialVersionUID = 1L;
+    private final double mm;
+
+    WiderBy(double mm) {
+      super(0, 1);
+      this.mm = mm;
+    }
+
+    @Override
+    public Pattern draw(Dimensions given) {
+      return super.draw(given.with("girth", given.length("girth").plus(Length.mm(mm))));
+    }
+  }
+
+  /** Where a piece is drawn does not matter. */
+  @Test
+  void aPieceMayBeDrawnAnywhere() {
+    assertEquals(
+        List.of(),
+        TemplateContract.check(
+            new Tube(0, 1) {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public Pattern draw(Dimensions given) {
+                Transform away = Transform.translation(new Vector(300, -70));
+                List<Piece> pieces = new ArrayList<>();
+                for (Piece piece : super.draw(given).pieces()) {
+                  pieces.add(
+                      Piece.of(
+                          piece.name(),
+                          piece.edges().stream()
+                              .map(edge -> Edge.of(edge.name(), edge.curve().map(away)))
+                              .toList()));
+                }
+                return Pattern.of(
+                    "tube", pieces, List.of(Seam.of("side", "front side", "back side")));
+              }
+            },
+            1,
+            3));
+  }
+
+  @Test
+  void seamsMatchToAHundredthOfAMillimetreLessTheirEase() {
+    assertEquals(
+        List.of(),
+        TemplateContract.check(
+            new Tube(0.009, 1) {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public boolean growsEvenly() {
+                return false;
+              }
+            },
+            1,
+            2));
+    assertTrue(firstOf(new Tube(0.011, 1)).startsWith("the sides of seam side differ by -0.01"));
+    assertTrue(firstOf(new Tube(-1, 1)).startsWith("the sides of seam side differ by 1"));
+    assertEquals(
+        List.of(),
+        TemplateContract.check(
+            new Tube(2, 1) {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public boolean growsEvenly() {
+                return false;
+              }
+
+              @Override
+              public Pattern draw(Dimensions given) {
+                Seam eased = Seam.of("side", "front side", "back side").withEase(Length.mm(-2));
+                return Pattern.of("tube", super.draw(given).pieces(), List.of(eased));
+              }
+            },
+            1,
+            2));
+  }
+
+  private static String firstOf(GarmentTemplate template) {
+    return TemplateContract.check(template, 1, 2).get(0);
+  }
+
+  @Test
+  void noMoreThanTwentyViolationsAreTold() {
+    assertEquals(20, TemplateContract.check(new Tube(1, 1), 1, 30).size());
+  }
+
+  @Test
+  void aTemplateHasAnIdAndDimensions() {
+    GarmentTemplate nameless =
+        new Tube(0, 1) {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public String id() {
+            return " ";
+          }
+        };
+    assertEquals(List.of("it has no id or no dimensions"), TemplateContract.check(nameless, 1, 2));
+    GarmentTemplate fixed =
+        new Tube(0, 1) {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public List<Dimension> dimensions() {
+            return List.of();
+          }
+
+          @Override
+          public Pattern draw(Dimensions given) {
+            return new Tube(0, 1).pattern();
+          }
+        };
+    assertEquals(List.of("it has no id or no dimensions"), TemplateContract.check(fixed, 1, 2));
+  }
+
+  /** A girth that is all but its most is not tried with more than the most. */
+  @Test
+  void moreGirthIsAskedForWithinTheBounds() {
+    assertEquals(List.of(), TemplateContract.check(girth(110, 110.5, 111), 1, 2));
+    assertEquals(List.of(), TemplateContract.check(girth(110, 110, 110), 1, 2));
+  }
+
+  private static GarmentTemplate girth(double least, double usual, double most) {
+    return new Tube(0, 1) {
+      private static final long serialVersionUID = 1L;
+
+      @Override
+      public List<Dimension> dimensions() {
+        return List.of(
+            Dimension.girth(
+                "girth", "all round", Length.cm(least), Length.cm(usual), Length.cm(most)),
+            super.dimensions().get(1));
+      }
+    };
+  }
+
+  /** A template that looks at nothing draws a millimetre beyond each bound. */
+  @Test
+  void whatIsBeyondTheBoundsIsRefusedByItsName() {
+    GarmentTemplate careless =
+        new Tube(0, 1) {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public Pattern pattern(Dimensions given) {
+            Dimensions all = Dimensions.of().with("girth", Length.cm(80));
+            for (String name : List.of("girth", "length")) {
+              all = all.with(name, given.lengths().getOrDefault(name, Length.cm(50)));
+            }
+            return draw(all);
+          }
+        };
+    assertEquals(
+        List.of(
+            "it draws tube beyond the bounds of girth (girth 39.9 cm)",
+            "it draws tube beyond the bounds of girth (girth 120.1 cm)",
+            "it draws tube beyond the bounds of length (length 19.9 cm)",
+            "it draws tube beyond the bounds of length (length 90.1 cm)"),
+        TemplateContract.check(careless, 1, 2));
+    GarmentTemplate vague =
+        new Tube(0, 1) {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public Pattern pattern(Dimensions given) {
+            try {
+              return super.pattern(given);
+            } catch (DraftingException e) {
+              throw DraftingException.of("no").accepted("another");
+            }
+          }
+        };
+    assertEquals(
+        "the refusal does not name girth (girth 39.9 cm)",
+        TemplateContract.check(vague, 1, 2).get(0));
+    assertEquals(4, TemplateContract.check(vague, 1, 2).size());
+  }
+
+  @Test
+  void theSamePatternIsDrawnEveryTime() {
+    List<String> told =
+        TemplateContract.check(
+            new Uneven() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public Pattern draw(Dimensions given) {
+                Pattern tube = super.draw(given);
+                return tube.withVersion("draft " + drawn.size());
+              }
+            },
+            1,
+            1);
+    assertEquals(5, told.size());
+    assertTrue(told.get(0).startsWith("it draws another pattern the second time (girth "));
+    assertEquals("it draws another pattern the second time (girth 40 cm)", told.get(1));
+  }
+
+  @Test
+  void outlinesDoNotCrossThemselves() {
+    String told =
+        firstOf(
+            new Uneven() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public Pattern draw(Dimensions given) {
+                double width = given.length("girth").toMm();
+                Piece bow =
+                    Piece.of(
+                        "bow",
+                        List.of(
+                            Edge.of("hem", Curve.line(new Point(0, 0), new Point(width, 0))),
+                            Edge.of("one", Curve.line(new Point(width, 0), new Point(50, 500))),
+                            Edge.of("top", Curve.line(new Point(50, 500), new Point(200, 500))),
+                            Edge.of("other", Curve.line(new Point(200, 500), new Point(0, 0)))));
+                return Pattern.of("bow", List.of(bow), List.of());
+              }
+            });
+    assertTrue(told.startsWith("the outline of bow crosses itself (girth "), told);
+  }
+}
