@@ -91,6 +91,7 @@ import dev.drafting.core.template.Dimensions;
 import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.core.template.SizeRun;
 import dev.drafting.core.template.TemplateContract;
+import dev.drafting.core.template.TemplateContractTest;
 import dev.drafting.core.template.Templates;
 import dev.drafting.core.trace.DrawnRectangle;
 import dev.drafting.core.trace.EdgeReport;

@@ -118,8 +118,7 @@ final class Derivation implements Serializable {
   }
 
   List<Goods> goods() {
-    return GoodsEstimate.of(
-        plan().cutPlan().clothPieces(), openings(), sewing(), strips(), this::fabric);
+    return GoodsEstimate.of(plan(), sewing(), strips(), this::fabric);
   }
 
   List<Caution> cautions() {
@@ -130,6 +129,7 @@ final class Derivation implements Serializable {
   private Set<Detail> details() {
     Set<Detail> details = new LinkedHashSet<>(brief.sewing().details());
     details.addAll(Elastics.details(openings()));
+    details.addAll(Plackets.details(plan().finished()));
     return details;
   }
 }

@@ -1,6 +1,5 @@
 package dev.drafting.knit;
 
-import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Curve;
@@ -43,19 +42,16 @@ final class GoodsEstimate {
   private GoodsEstimate() {}
 
   static List<Goods> of(
-      List<CutPiece> cutPieces,
-      List<Opening> openings,
-      SewingPlan sewing,
-      List<Strip> strips,
-      Function<String, Fabric> fabrics) {
+      Plan plan, SewingPlan sewing, List<Strip> strips, Function<String, Fabric> fabrics) {
     GoodsEstimate estimate = new GoodsEstimate();
-    for (CutPiece cut : cutPieces) {
+    for (CutPiece cut : plan.cutPlan().clothPieces()) {
       estimate.add(cut, fabrics.apply(cut.piece().cloth()));
     }
     strips.forEach(estimate::add);
     List<Goods> goods = new ArrayList<>();
     estimate.lays.forEach((fabric, pieces) -> goods.add(cloth(fabric, pieces)));
-    goods.addAll(Elastics.goods(openings));
+    goods.addAll(Elastics.goods(plan.assembly().openings()));
+    goods.addAll(Plackets.goods(plan.finished()));
     goods.addAll(SewingGoods.of(sewing, estimate.lays.keySet()));
     return List.copyOf(goods);
   }

@@ -51,11 +51,12 @@ final class PassageCheck {
                                     girth ->
                                         sewn(
                                             against(
-                                                part,
-                                                girth,
-                                                opening,
-                                                strips,
-                                                body(pattern, opening, fabrics)),
+                                                    part,
+                                                    girth,
+                                                    opening,
+                                                    strips,
+                                                    body(pattern, opening, fabrics))
+                                                .withPlacket(Plackets.opens(pattern, opening)),
                                             sewing.stretchAt(opening))))
                     .stream())
         .toList();

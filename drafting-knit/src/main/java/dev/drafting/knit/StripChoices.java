@@ -73,7 +73,10 @@ final class StripChoices implements Serializable {
       if (opening.finish() instanceof BandFinish band) {
         StripRule rule = rule(opening);
         String open = openSeams.get(opening.name());
-        StripRule joined = open == null ? rule : rule.withJoinAt(open);
+        StripRule joined =
+            Plackets.of(plan.finished(), opening)
+                .map(placket -> Plackets.lapped(rule, placket))
+                .orElse(open == null ? rule : rule.withJoinAt(open));
         strips.add(
             Strip.of(opening, band, fabrics.apply(band.cloth()), joined)
                 .withOpeningAsCut(plan.asCut(opening)));

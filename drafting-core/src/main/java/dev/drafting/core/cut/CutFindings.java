@@ -168,6 +168,10 @@ final class CutFindings {
     }
   }
 
+  void checkPlackets(Pattern pattern, Map<String, CutPiece> cut) {
+    findings.addAll(PlacketFindings.of(pattern, cut));
+  }
+
   private static boolean isWithin(Geometry laid, CutPiece base) {
     return JtsBridge.toPolygon(base.piece().outline(), FLAT).buffer(0).covers(laid)
         && JtsBridge.toPolygon(base.cutLine(), FLAT).buffer(0).covers(laid)

@@ -54,8 +54,8 @@ public final class CutPlan implements Serializable {
   }
 
   /**
-   * Adds the allowances of all edges and the notches of gathers and pleats, the places of patches,
-   * and draws the lines.
+   * Adds the allowances of all edges and the notches of gathers and pleats, the places of patches
+   * and the strips of plackets, and draws the lines.
    *
    * @param pattern the pattern
    * @return the plan; a piece that has no cut line is missing and has a finding instead
@@ -64,10 +64,11 @@ public final class CutPlan implements Serializable {
     CutFindings findings = new CutFindings();
     findings.checkSeams(pattern);
     Map<String, CutPiece> cut = new LinkedHashMap<>();
-    for (Piece piece : pattern.withSeamMarks().withPatchMarks().pieces()) {
+    for (Piece piece : pattern.withSeamMarks().withPatchMarks().withPlacketPieces().pieces()) {
       addPiece(piece, pattern.version(), cut, findings);
     }
     findings.checkPatches(pattern, cut);
+    findings.checkPlackets(pattern, cut);
     List<CutPiece> papers = new ArrayList<>();
     for (CutPiece piece : cut.values()) {
       addPaper(piece, pattern.sharedPapers(), cut, papers, findings);
@@ -151,7 +152,8 @@ public final class CutPlan implements Serializable {
 
   /**
    * What cannot be cut well: allowances that are too wide for their curves, sewn edges without an
-   * allowance, paper that is too small for the piece marked on it, patches that reach too far.
+   * allowance, paper that is too small for the piece marked on it, patches and plackets that
+   * reach too far.
    *
    * @return an unmodifiable list
    */

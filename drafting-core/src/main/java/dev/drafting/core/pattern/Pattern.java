@@ -40,12 +40,7 @@ public final class Pattern implements Serializable {
   @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<Seam> seams;
 
-  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
-  private final List<SharedPaper> sharedPapers;
-
-  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
-  private final List<Patch> patches;
-
+  private final Details details;
   private final Tolerances tolerances;
 
   private Pattern(
@@ -53,16 +48,29 @@ public final class Pattern implements Serializable {
       String version,
       List<Piece> pieces,
       List<Seam> seams,
-      List<SharedPaper> sharedPapers,
-      List<Patch> patches,
+      Details details,
       Tolerances tolerances) {
     this.name = name;
     this.version = version;
     this.pieces = pieces;
     this.seams = seams;
-    this.sharedPapers = sharedPapers;
-    this.patches = patches;
+    this.details = details;
     this.tolerances = tolerances;
+  }
+
+  /** What is said of pieces beside their seams. */
+  @SuppressWarnings("serial") // always unmodifiable lists of the JDK
+  private record Details(
+      List<SharedPaper> sharedPapers, List<Patch> patches, List<Placket> plackets)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+    static final Details NONE = new Details(List.of(), List.of(), List.of());
+
+    private Details {
+      sharedPapers = List.copyOf(sharedPapers);
+      patches = List.copyOf(patches);
+      plackets = List.copyOf(plackets);
+    }
   }
 
   /** How far a pattern may be off before it is worth a finding. */
@@ -82,8 +90,7 @@ public final class Pattern implements Serializable {
     Names.check("a pattern", name);
     Tolerances traced = new Tolerances(Length.mm(3), Angle.degrees(10));
     return checked(
-        new Pattern(
-            name, "", List.copyOf(pieces), List.copyOf(seams), List.of(), List.of(), traced));
+        new Pattern(name, "", List.copyOf(pieces), List.copyOf(seams), Details.NONE, traced));
   }
 
   private static Pattern checked(Pattern pattern) {
@@ -171,7 +178,7 @@ public final class Pattern implements Serializable {
    * @return an unmodifiable list in the order of adding
    */
   public List<SharedPaper> sharedPapers() {
-    return sharedPapers;
+    return details.sharedPapers();
   }
 
   /**
@@ -181,7 +188,17 @@ public final class Pattern implements Serializable {
    */
   @Experimental
   public List<Patch> patches() {
-    return patches;
+    return details.patches();
+  }
+
+  /**
+   * The openings that are cut into pieces and closed by strips.
+   *
+   * @return an unmodifiable list in the order of adding
+   */
+  @Experimental
+  public List<Placket> plackets() {
+    return details.plackets();
   }
 
   /**
@@ -215,7 +232,7 @@ public final class Pattern implements Serializable {
     List<Piece> changed = new ArrayList<>(pieces);
     changed.set(indexOf(piece.name()), piece);
     return checked(
-        new Pattern(name, version, List.copyOf(changed), seams, sharedPapers, patches, tolerances));
+        new Pattern(name, version, List.copyOf(changed), seams, details, tolerances));
   }
 
   /**
@@ -257,7 +274,7 @@ public final class Pattern implements Serializable {
         seams.stream()
             .flatMap(seam -> Stream.concat(seam.first().stream(), seam.second().stream()));
     Stream<EdgeRef> stitched =
-        patches.stream().flatMap(patch -> patch.stitchedEdges(this).stream());
+        patches().stream().flatMap(patch -> patch.stitchedEdges(this).stream());
     List<EdgeRef> sewn = Stream.concat(inSeams, stitched).toList();
     for (EdgeRef ref : sewn) {
       if (pattern.edge(ref).finish() instanceof RawEdge) {
@@ -275,10 +292,9 @@ public final class Pattern implements Serializable {
    * @throws DraftingException if there is no such piece, or a piece shares two papers
    */
   public Pattern withSharedPaper(SharedPaper sharedPaper) {
-    List<SharedPaper> more = new ArrayList<>(sharedPapers);
+    List<SharedPaper> more = new ArrayList<>(sharedPapers());
     more.add(sharedPaper);
-    return checked(
-        new Pattern(name, version, pieces, seams, List.copyOf(more), patches, tolerances));
+    return with(new Details(more, patches(), plackets()));
   }
 
   /**
@@ -293,14 +309,38 @@ public final class Pattern implements Serializable {
    */
   @Experimental
   public Pattern withPatch(Patch patch) {
-    List<Patch> more = new ArrayList<>(patches);
+    List<Patch> more = new ArrayList<>(patches());
     more.add(patch);
     return withPatches(more);
   }
 
   Pattern withPatches(List<Patch> changed) {
-    return checked(
-        new Pattern(name, version, pieces, seams, sharedPapers, List.copyOf(changed), tolerances));
+    return with(new Details(sharedPapers(), changed, plackets()));
+  }
+
+  /**
+   * Cuts an opening into a piece, which two strips close. Where the garment is worn closed, its
+   * openings stay as they are; the strips are cut with the pattern's pieces.
+   *
+   * @param placket where, how long and how wide; one that reaches beyond its piece is a finding
+   *     when the pattern is cut
+   * @return the pattern with this placket
+   * @throws DraftingException if there is no such piece or edge, the edge is sewn in a seam or too
+   *     short, the piece has a placket already, or another piece is called as its strips are
+   */
+  @Experimental
+  public Pattern withPlacket(Placket placket) {
+    List<Placket> more = new ArrayList<>(plackets());
+    more.add(placket);
+    return withPlackets(more);
+  }
+
+  Pattern withPlackets(List<Placket> changed) {
+    return with(new Details(sharedPapers(), patches(), changed));
+  }
+
+  private Pattern with(Details changed) {
+    return checked(new Pattern(name, version, pieces, seams, changed, tolerances));
   }
 
   /**
@@ -311,7 +351,7 @@ public final class Pattern implements Serializable {
    */
   public Pattern withVersion(String newVersion) {
     return new Pattern(
-        name, Objects.requireNonNull(newVersion), pieces, seams, sharedPapers, patches, tolerances);
+        name, Objects.requireNonNull(newVersion), pieces, seams, details, tolerances);
   }
 
   /**
@@ -349,7 +389,7 @@ public final class Pattern implements Serializable {
   }
 
   private Pattern withTolerances(Tolerances newTolerances) {
-    return new Pattern(name, version, pieces, seams, sharedPapers, patches, newTolerances);
+    return new Pattern(name, version, pieces, seams, details, newTolerances);
   }
 
   /**
@@ -372,10 +412,27 @@ public final class Pattern implements Serializable {
   @Experimental
   public Pattern withPatchMarks() {
     Pattern marked = this;
-    for (Patch patch : patches) {
+    for (Patch patch : patches()) {
       marked = marked.withPiece(patch.marked(marked));
     }
     return marked;
+  }
+
+  /**
+   * The same pattern with what is cut for its plackets: marking lines on the pieces that are
+   * opened, and the strips after the other pieces.
+   *
+   * @return the pattern with the lines and strips of all its plackets, and no more plackets to cut
+   */
+  @Experimental
+  public Pattern withPlacketPieces() {
+    List<Piece> all = new ArrayList<>(pieces);
+    for (Placket placket : plackets()) {
+      all.set(indexOf(placket.edge().piece()), placket.marked(this));
+      all.addAll(placket.strips(this));
+    }
+    Details cut = new Details(sharedPapers(), patches(), List.of());
+    return checked(new Pattern(name, version, List.copyOf(all), seams, cut, tolerances));
   }
 
   /** What is stored in its place; reading it goes through the checks. */
@@ -385,8 +442,7 @@ public final class Pattern implements Serializable {
       String version,
       List<Piece> pieces,
       List<Seam> seams,
-      List<SharedPaper> sharedPapers,
-      List<Patch> patches,
+      Details details,
       Tolerances tolerances)
       implements Serializable {
     private static final long serialVersionUID = 1L;
@@ -397,18 +453,12 @@ public final class Pattern implements Serializable {
               .withVersion(version)
               .withSeamTolerance(tolerances.seam())
               .withCrossingTolerance(tolerances.crossing());
-      for (SharedPaper paper : sharedPapers) {
-        pattern = pattern.withSharedPaper(paper);
-      }
-      for (Patch patch : patches) {
-        pattern = pattern.withPatch(patch);
-      }
-      return pattern;
+      return pattern.with(details);
     }
   }
 
   private Object writeReplace() {
-    return new Kept(name, version, pieces, seams, sharedPapers, patches, tolerances);
+    return new Kept(name, version, pieces, seams, details, tolerances);
   }
 
   private void readObject(ObjectInputStream in) throws InvalidObjectException {
@@ -422,14 +472,13 @@ public final class Pattern implements Serializable {
         && ((Pattern) other).version.equals(version)
         && ((Pattern) other).pieces.equals(pieces)
         && ((Pattern) other).seams.equals(seams)
-        && ((Pattern) other).sharedPapers.equals(sharedPapers)
-        && ((Pattern) other).patches.equals(patches)
+        && ((Pattern) other).details.equals(details)
         && ((Pattern) other).tolerances.equals(tolerances);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, version, pieces, seams, sharedPapers, patches, tolerances);
+    return Objects.hash(name, version, pieces, seams, details, tolerances);
   }
 
   @Override
@@ -442,7 +491,9 @@ public final class Pattern implements Serializable {
         + "; seams "
         + seams.stream().limit(6).map(Seam::name).collect(Collectors.joining(", "))
         + (seams.size() > 6 ? " and " + (seams.size() - 6) + " more" : "")
-        + (patches.isEmpty() ? "" : "; patches ")
-        + patches.stream().map(Patch::piece).collect(Collectors.joining(", "));
+        + (patches().isEmpty() ? "" : "; patches ")
+        + patches().stream().map(Patch::piece).collect(Collectors.joining(", "))
+        + (plackets().isEmpty() ? "" : "; plackets ")
+        + plackets().stream().map(p -> p.edge().toString()).collect(Collectors.joining(", "));
   }
 }

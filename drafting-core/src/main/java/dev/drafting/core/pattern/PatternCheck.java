@@ -31,6 +31,7 @@ final class PatternCheck {
     pattern.seams().stream().filter(Seam::isLapped).forEach(lap -> refuseLoose(lap, sewn));
     checkSharedPapers(pattern);
     PatchCheck.check(pattern);
+    PlacketCheck.check(pattern);
   }
 
   private static void refuseLoose(Seam lap, Map<EdgeRef, String> sewn) {

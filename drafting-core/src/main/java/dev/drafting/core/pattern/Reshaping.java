@@ -262,13 +262,21 @@ public final class Reshaping implements Serializable {
     return result;
   }
 
-  /** The piece, and the places of what is laid on it. */
+  /** The piece, the places of what is laid on it, and what is cut into it. */
   private static Pattern scaled(Pattern pattern, String piece, PieceScale scale) {
     List<Patch> patches = new ArrayList<>();
     for (Patch patch : pattern.patches()) {
       patches.add(patch.base().equals(piece) ? patch.movedTo(scale.of(patch.at())) : patch);
     }
-    return pattern.withPiece(scale.of(pattern.piece(piece))).withPatches(patches);
+    List<Placket> plackets = new ArrayList<>();
+    for (Placket placket : pattern.plackets()) {
+      plackets.add(placket.edge().piece().equals(piece) ? placket.in(pattern, scale) : placket);
+    }
+    return pattern
+        .withPlackets(List.of())
+        .withPiece(scale.of(pattern.piece(piece)))
+        .withPatches(patches)
+        .withPlackets(plackets);
   }
 
   @Override

@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  * not asked for. It is tried on two hundred of the sets of dimensions at most.
  *
  * <p>In a test of one's own it is one line, in whatever library the tests are written: what it
- * returns has to be empty.
+ * returns has to be empty. For JUnit there is {@link TemplateContractTest}.
  *
  * <pre>{@code
  * TemplateContract.check(Templates.installed().get("straight-skirt"), 1, 5);  // => []

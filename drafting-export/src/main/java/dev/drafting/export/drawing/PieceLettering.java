@@ -26,6 +26,9 @@ final class PieceLettering {
 
   private static final Pattern WORDS = Pattern.compile("\\s+");
 
+  /** How far outside of a narrow piece the names of its lines may lie. */
+  private static final double OUTSIDE = 60;
+
   /** White room around the words of the piece. */
   private static final double AROUND = 4;
 
@@ -145,10 +148,12 @@ final class PieceLettering {
     return new Box(words.minX(), words.minY(), words.maxX() + more, words.maxY());
   }
 
-  /** A piece too small for its words has them to its right. */
+  /** A piece too small for its words has them to its right, and to that of its names. */
   private void beside(String title, List<String> words) {
     double height = LETTERS[LETTERS.length - 1] * times;
-    Vector right = new Vector(bounds.maxX() + 5, bounds.maxY());
+    double end =
+        elements.stream().mapToDouble(e -> e.bounds().maxX()).reduce(bounds.maxX(), Math::max);
+    Vector right = new Vector(end + 5, bounds.maxY());
     move(set(title, words, height, WIDTHS[0] * times), right).forEach(this::put);
   }
 
@@ -215,11 +220,21 @@ final class PieceLettering {
     put(placed(text, near, FOLDS).asFinding());
   }
 
+  /** The room round a piece that is too narrow for the names of its lines. */
+  private FreeRoom outside() {
+    FreeRoom outside = FreeRoom.within(bounds.widened(Length.mm(OUTSIDE * times)));
+    outside.take(bounds);
+    elements.forEach(outside::take);
+    return outside;
+  }
+
   private Label placed(String text, Point near, double onPaper) {
     Length height = Length.mm(onPaper * times);
     Length width = Lettering.width(text, height).times(WIDER);
     Point corner =
-        room.find(width, height, near).orElse(new Point(near.x() - width.toMm() / 2, near.y()));
+        room.find(width, height, near)
+            .or(() -> outside().find(width, height, near))
+            .orElse(new Point(near.x() - width.toMm() / 2, near.y()));
     return Label.of(text, corner, height);
   }
 }

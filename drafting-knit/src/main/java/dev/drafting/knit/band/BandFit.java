@@ -202,8 +202,8 @@ public final class BandFit implements Serializable {
   }
 
   /**
-   * How long the strip is cut: its loop, drawn larger where its cloth still shrinks, and the
-   * allowance at both ends.
+   * How long the strip is cut: its loop, drawn larger where its cloth still shrinks, what laps at a
+   * placket, and the allowance at both ends.
    *
    * @return a length of unwashed cloth unless that is prewashed
    */
@@ -212,7 +212,7 @@ public final class BandFit implements Serializable {
   }
 
   Length cutLength(Length ofLoop) {
-    return ofLoop.times(larger).plus(rule.joinAllowance().times(2));
+    return ofLoop.times(larger).plus(rule.lap()).plus(rule.joinAllowance().times(2));
   }
 
   /**
@@ -241,7 +241,7 @@ public final class BandFit implements Serializable {
     return fabric
         .widthToCut()
         .map(wide -> wide.minus(rule.joinAllowance().times(2)).max(Length.cm(1)))
-        .map(room -> (int) Math.ceil(loop.times(larger).ratioTo(room)))
+        .map(room -> (int) Math.ceil(loop.times(larger).plus(rule.lap()).ratioTo(room)))
         .orElse(1);
   }
 
@@ -251,7 +251,8 @@ public final class BandFit implements Serializable {
    * @return the cut length, or a share of it with the allowances of the seams between
    */
   public Length lengthOfEach() {
-    return cutLength(loop.dividedBy(lengths()));
+    Length ends = rule.joinAllowance().times(2);
+    return cutLength().minus(ends).dividedBy(lengths()).plus(ends);
   }
 
   /**

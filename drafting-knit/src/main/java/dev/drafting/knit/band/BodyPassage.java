@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.DraftingException;
@@ -20,8 +21,8 @@ import org.jspecify.annotations.Nullable;
  * <p>It stretches as far as the tightest of three: its strip, {@code loop x (1 + usable stretch of
  * the strip)}; the garment's own edge at the seam of the strip, {@code join line x (1 + usable
  * stretch of the body)}; and that seam, {@code join line x (1 + what its stitches give)}, where
- * that is known. That must reach the girth and a little clearance. The usable share of the stretch
- * is {@link Fabric#usableStretch()}.
+ * that is known. Both sides of a placket are added. That must reach the girth and a little clearance.
+ * The usable share of the stretch is {@link Fabric#usableStretch()}.
  *
  * <pre>{@code
  * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
@@ -55,6 +56,7 @@ public final class BodyPassage implements Serializable {
   private final Length girth;
   private final Length clearance;
   private final @Nullable Double stitches;
+  private final Length placket;
 
   private BodyPassage(
       Opening opening,
@@ -63,7 +65,8 @@ public final class BodyPassage implements Serializable {
       BodyPart part,
       Length girth,
       Length clearance,
-      @Nullable Double stitches) {
+      @Nullable Double stitches,
+      Length placket) {
     this.opening = opening;
     this.strip = strip;
     this.body = Objects.requireNonNull(body, "body");
@@ -71,6 +74,7 @@ public final class BodyPassage implements Serializable {
     this.girth = girth;
     this.clearance = clearance;
     this.stitches = stitches;
+    this.placket = placket;
   }
 
   /**
@@ -85,7 +89,7 @@ public final class BodyPassage implements Serializable {
    */
   public static BodyPassage of(Strip strip, Fabric body, BodyPart part, Length girth) {
     return new BodyPassage(
-        strip.opening(), strip, body, part, positive(part, girth), USUAL_CLEARANCE, null);
+        strip.opening(), strip, body, part, positive(part, girth), USUAL_CLEARANCE, null, Length.ZERO);
   }
 
   /**
@@ -99,7 +103,7 @@ public final class BodyPassage implements Serializable {
    * @throws DraftingException if the girth is nothing
    */
   public static BodyPassage of(Opening opening, Fabric body, BodyPart part, Length girth) {
-    return new BodyPassage(opening, null, body, part, positive(part, girth), USUAL_CLEARANCE, null);
+    return new BodyPassage(opening, null, body, part, positive(part, girth), USUAL_CLEARANCE, null, Length.ZERO);
   }
 
   private static Length positive(BodyPart part, Length girth) {
@@ -120,7 +124,7 @@ public final class BodyPassage implements Serializable {
    */
   public BodyPassage withClearance(Length more) {
     Length checked = BandWidths.within("clearance", more, Length.ZERO, Length.cm(10));
-    return new BodyPassage(opening, strip, body, part, girth, checked, stitches);
+    return new BodyPassage(opening, strip, body, part, girth, checked, stitches, placket);
   }
 
   /**
@@ -137,7 +141,21 @@ public final class BodyPassage implements Serializable {
           .value(share)
           .accepted("a share from 0 to 3, such as 0.3 for 30 %");
     }
-    return new BodyPassage(opening, strip, body, part, girth, clearance, share);
+    return new BodyPassage(opening, strip, body, part, girth, clearance, share, placket);
+  }
+
+  /**
+   * The same with a placket, which adds both its sides to the opening; they do not stretch, for
+   * they are stayed.
+   *
+   * @param bothSides how much wider the opening goes, zero or more
+   * @return the check for an opening with this placket
+   * @throws DraftingException if it is negative or over 2 m
+   */
+  @Experimental
+  public BodyPassage withPlacket(Length bothSides) {
+    Length checked = BandWidths.within("placket", bothSides, Length.ZERO, Length.cm(200));
+    return new BodyPassage(opening, strip, body, part, girth, clearance, stitches, checked);
   }
 
   /**
@@ -206,7 +224,7 @@ public final class BodyPassage implements Serializable {
   public Length stretchedOpening() {
     Length widest = bodyStretched();
     widest = seamStretched().map(widest::min).orElse(widest);
-    return stripStretched().map(widest::min).orElse(widest);
+    return stripStretched().map(widest::min).orElse(widest).plus(placket);
   }
 
   /**
@@ -216,6 +234,15 @@ public final class BodyPassage implements Serializable {
    */
   public Length needed() {
     return girth.plus(clearance);
+  }
+
+  Length placket() {
+    return placket;
+  }
+
+  /** What is left for the opening itself to reach. */
+  Length neededOfOpening() {
+    return needed().minus(placket);
   }
 
   /**
@@ -242,7 +269,7 @@ public final class BodyPassage implements Serializable {
    * @return the strip, its seam or the garment, whichever is tightest
    */
   public Limit limit() {
-    Length held = stretchedOpening();
+    Length held = stretchedOpening().minus(placket);
     if (stripStretched().filter(held::equals).isPresent()) {
       return Limit.STRIP;
     }
@@ -269,12 +296,13 @@ public final class BodyPassage implements Serializable {
         && ((BodyPassage) other).part == part
         && ((BodyPassage) other).girth.equals(girth)
         && ((BodyPassage) other).clearance.equals(clearance)
-        && Objects.equals(((BodyPassage) other).stitches, stitches);
+        && Objects.equals(((BodyPassage) other).stitches, stitches)
+        && ((BodyPassage) other).placket.equals(placket);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(opening, strip, body, part.name(), girth, clearance, stitches);
+    return Objects.hash(opening, strip, body, part.name(), girth, clearance, stitches, placket);
   }
 
   @Override

@@ -80,7 +80,21 @@ final class PassageRemedies {
             : Stream.of(lowerNeck(), longerLoop(), narrowerBand(), stretchierCloth());
     Remedy leftOpen =
         Remedy.of(check.part().leftOpen()).with("opening.at", check.part().leftOpenAt());
-    return Stream.concat(computed.flatMap(Optional::stream), Stream.of(leftOpen)).toList();
+    return Stream.concat(
+            Stream.concat(longerPlacket().stream(), computed.flatMap(Optional::stream)),
+            Stream.of(leftOpen))
+        .toList();
+  }
+
+  /** Every millimetre of it adds two. */
+  private Optional<Remedy> longerPlacket() {
+    if (check.placket().isZero()) {
+      return Optional.empty();
+    }
+    Length by = Length.mm(Math.ceil(check.margin().negated().toMm() / 2));
+    return Optional.of(
+        Remedy.of("Make the placket " + Wording.amount(by) + " longer.")
+            .with("placket.longer-by", by.toString()));
   }
 
   private boolean seamHolds() {
@@ -106,7 +120,7 @@ final class PassageRemedies {
   }
 
   private Optional<Double> stretchFor(Length relaxed, Fabric fabric) {
-    double inUse = check.needed().ratioTo(relaxed) - 1;
+    double inUse = check.neededOfOpening().ratioTo(relaxed) - 1;
     return inUse <= fabric.usableStretch()
         ? Optional.empty()
         : Optional.of(Fabric.stretchForUse(inUse));
@@ -114,7 +128,7 @@ final class PassageRemedies {
 
   /** The loop that reaches over the head. */
   private Length neededLoop(Strip strip) {
-    return check.needed().dividedBy(1 + strip.fit().usableStretch());
+    return check.neededOfOpening().dividedBy(1 + strip.fit().usableStretch());
   }
 
   /** The strip grows with its edge; the garment's own edge grows by the same length. */
@@ -124,7 +138,7 @@ final class PassageRemedies {
     }
     Length edge = check.opening().length();
     Length wantedForBody =
-        check.needed().dividedBy(1 + check.body().usableStretch()).minus(check.bodyEdge());
+        check.neededOfOpening().dividedBy(1 + check.body().usableStretch()).minus(check.bodyEdge());
     Length wantedForStrip =
         check
             .strip()

@@ -249,7 +249,8 @@ public final class Strip implements Serializable {
   /**
    * Where to mark the relaxed loop: at the quarters of its edge, and between them where it meets
    * the seams and centres of the opening, spaced as the rule says. The strip's join lies at the
-   * centre back or the side where there is one, or where the rule says.
+   * centre back or the side where there is one, or where the rule says. A strip that is left open
+   * there begins half of its lap before the first mark.
    *
    * @return the marks in order from the join, which is the first
    */
@@ -272,7 +273,7 @@ public final class Strip implements Serializable {
         .map(
             mark ->
                 new StripMark(
-                    mark.along().times(fit.larger()), places.of(mark.onEdge()), mark.label()))
+                    mark.along().times(fit.larger()).plus(rule().lap().dividedBy(2)), places.of(mark.onEdge()), mark.label()))
         .toList();
   }
 

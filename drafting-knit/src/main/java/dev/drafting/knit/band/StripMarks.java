@@ -124,7 +124,8 @@ final class StripMarks {
     return Math.abs(round * 4 - Math.rint(round * 4)) < 4 * ONE_MARK;
   }
 
-  private String quarterLabel(String quarter, double at, List<Meeting> turned) {
+  private String quarterLabel(String name, double at, List<Meeting> turned) {
+    String quarter = at == 0 && strip.rule().lap().isPositive() ? "middle of the lap" : name;
     return turned.stream()
         .filter(meeting -> Math.abs(meeting.at() - at) < ONE_MARK * line.length())
         .findFirst()

@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.assembly.OpeningStation;
@@ -25,7 +26,7 @@ import java.util.Optional;
 @Stable
 public final class StripRule implements Serializable {
   private static final long serialVersionUID = 1L;
-  private static final Making USUAL = new Making(Length.mm(10), "", MarkSpacing.EVEN);
+  private static final Making USUAL = new Making(Length.mm(10), "", MarkSpacing.EVEN, Length.ZERO);
 
   /**
    * How the length of a strip was settled.
@@ -51,7 +52,7 @@ public final class StripRule implements Serializable {
   private final Making making;
 
   /** How the strip is joined and marked, whatever its length. */
-  private record Making(Length joinAllowance, String joinAt, MarkSpacing spacing)
+  private record Making(Length joinAllowance, String joinAt, MarkSpacing spacing, Length lap)
       implements Serializable {}
 
   private StripRule(Kind kind, double ratio, Length length, Making making) {
@@ -138,7 +139,7 @@ public final class StripRule implements Serializable {
   public StripRule withJoinAllowance(Length atEachEnd) {
     Length checked =
         BandWidths.within("allowance at the join", atEachEnd, Length.ZERO, Length.mm(50));
-    return with(new Making(checked, making.joinAt(), making.spacing()));
+    return with(new Making(checked, making.joinAt(), making.spacing(), making.lap()));
   }
 
   /**
@@ -154,7 +155,7 @@ public final class StripRule implements Serializable {
       throw DraftingException.of("the place of the join has no name")
           .accepted("such as \"shoulder\"");
     }
-    return with(new Making(making.joinAllowance(), place, making.spacing()));
+    return with(new Making(making.joinAllowance(), place, making.spacing(), making.lap()));
   }
 
   /**
@@ -165,7 +166,32 @@ public final class StripRule implements Serializable {
    */
   public StripRule withMarks(MarkSpacing spacing) {
     Objects.requireNonNull(spacing, "spacing");
-    return with(new Making(making.joinAllowance(), making.joinAt(), spacing));
+    return with(new Making(making.joinAllowance(), making.joinAt(), spacing, making.lap()));
+  }
+
+  /**
+   * Leaves its ends open at a placket, where they lie over each other when that is closed; what is
+   * cut for the join is turned in at each end.
+   *
+   * @param width how far they lie over each other, 0 to 100 mm
+   * @return the rule for such a strip
+   * @throws DraftingException if the width is out of range
+   */
+  @Experimental
+  public StripRule withLap(Length width) {
+    Length checked = BandWidths.within("lap of the ends", width, Length.ZERO, Length.mm(100));
+    return with(
+        new Making(making.joinAllowance(), making.joinAt(), making.spacing(), checked));
+  }
+
+  /**
+   * How far its ends lie over each other at a placket.
+   *
+   * @return zero where they are joined
+   */
+  @Experimental
+  public Length lap() {
+    return making.lap();
   }
 
   private StripRule with(Making changed) {
@@ -263,7 +289,7 @@ public final class StripRule implements Serializable {
       case RATIO -> joinLine.times(ratio);
       case SHORTER_BY -> left(joinLine.minus(length));
       case LOOP -> length;
-      case ALREADY_CUT -> left(length.minus(joinAllowance().times(2)));
+      case ALREADY_CUT -> left(length.minus(joinAllowance().times(2)).minus(lap()));
     };
   }
 
@@ -288,7 +314,7 @@ public final class StripRule implements Serializable {
   @Override
   public int hashCode() {
     return Objects.hash(
-        kind.name(), ratio, length, joinAllowance(), making.joinAt(), marks().name());
+        kind.name(), ratio, length, joinAllowance(), making.joinAt(), marks().name(), lap());
   }
 
   @Override
@@ -296,7 +322,9 @@ public final class StripRule implements Serializable {
     return words()
         + ", "
         + Wording.fine(joinAllowance())
-        + " at each end for the join"
+        + (lap().isZero()
+            ? " at each end for the join"
+            : " at each end to turn in, which lap by " + Wording.fine(lap()))
         + joinAt().map(place -> " at the " + place).orElse("")
         + (marks() == MarkSpacing.EVEN ? "" : ", " + marks().plainName());
   }

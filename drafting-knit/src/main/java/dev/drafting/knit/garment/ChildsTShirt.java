@@ -3,6 +3,7 @@ package dev.drafting.knit.garment;
 import dev.drafting.core.Experimental;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.template.Choice;
 import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
 import dev.drafting.knit.size.BodyMeasure;
@@ -59,6 +60,11 @@ public final class ChildsTShirt implements FittedTemplate {
         .toList();
   }
 
+  @Override
+  public List<Choice> choices() {
+    return ADULTS.choices();
+  }
+
   /** Shares and lengths of the project's own, no source. */
   @Override
   public List<BodyRule> bodyRules() {
@@ -74,7 +80,6 @@ public final class ChildsTShirt implements FittedTemplate {
 
   @Override
   public Pattern draw(Dimensions given) {
-    Pattern drawn = ADULTS.draw(given);
-    return Pattern.of("Child's T-shirt", drawn.pieces(), drawn.seams());
+    return ADULTS.draw("Child's T-shirt", given);
   }
 }

@@ -11,7 +11,9 @@ import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Placket;
 import dev.drafting.core.pattern.Seam;
+import dev.drafting.core.template.Choice;
 import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
 import dev.drafting.knit.band.FoldedBand;
@@ -25,12 +27,14 @@ import java.util.List;
 
 /**
  * A T-shirt with sleeves set in: the cap of the sleeve is as high as given, and as wide as makes it
- * as long as both armholes and its ease together.
+ * as long as both armholes and its ease together. With the choice "neck", "placket" it opens at the
+ * front, by a fifth of its length (the project's own, no source).
  *
  * <pre>{@code
  * Pattern tee = new TShirt().pattern(Dimensions.of().with("cap ease", Length.mm(8)));
  * double armholes = 2 * tee.edge(EdgeRef.parse("front armhole")).length().toMm();
  * Math.round(tee.edge(EdgeRef.parse("sleeve cap")).length().toMm() - armholes);  // => 8
+ * new TShirt().pattern(Dimensions.of().withChoice("neck", "placket")).plackets();  // => [placket at front / neck, 130 mm long, 25 mm wide, with 3 fasteners]
  * }</pre>
  *
  * @since 0.1
@@ -40,6 +44,10 @@ public final class TShirt implements FittedTemplate {
   private static final long serialVersionUID = 1L;
   private static final Length ALLOWANCE = Length.mm(7);
   private static final double INTO_HEM = 0.6;
+  private static final String NECK = "neck";
+  private static final String PLACKET = "placket";
+  private static final Length PLACKET_WIDTH = Length.mm(25);
+  private static final double PLACKET_OF_LENGTH = 0.2;
 
   /** Makes the template. */
   public TShirt() {}
@@ -90,6 +98,11 @@ public final class TShirt implements FittedTemplate {
   }
 
   @Override
+  public List<Choice> choices() {
+    return List.of(new Choice(NECK, List.of("band", PLACKET)));
+  }
+
+  @Override
   public List<BodyRule> bodyRules() {
     List<BodyRule> all = new ArrayList<>(TopDimensions.rules(Fit.ease(0.05), 0.66));
     all.add(BodyRule.length("cap height", BodyMeasure.SCYE_DEPTH).times(0.49));
@@ -99,12 +112,24 @@ public final class TShirt implements FittedTemplate {
 
   @Override
   public Pattern draw(Dimensions given) {
+    return draw("T-shirt", given);
+  }
+
+  Pattern draw(String name, Dimensions given) {
+    Pattern banded = banded(name, given);
+    Length opening = given.length("length").times(PLACKET_OF_LENGTH);
+    return given.choice(NECK).equals(PLACKET)
+        ? banded.withPlacket(Placket.of("front neck", opening, PLACKET_WIDTH))
+        : banded;
+  }
+
+  private static Pattern banded(String name, Dimensions given) {
     TopHalf front = new TopHalf(given, "front neck depth");
     Length armholes = front.armholeLength().times(2);
     Length ease = given.length("cap ease");
     Piece sleeve = sleeve(given, armholes.plus(ease).toMm());
     return Pattern.of(
-            "T-shirt",
+            name,
             List.of(
                 front.piece("front"), new TopHalf(given, "back neck depth").piece("back"), sleeve),
             List.of(

@@ -97,7 +97,7 @@ public final class Cautions {
               + " with the garment at its full width, without knots or toggles, one cord stitched"
               + " fast in the middle (ASTM F1816); in Europe at most 14 cm at the waist (EN 14682)."
               + LOCAL_RULES);
-  private static final Caution SMALL_PARTS =
+  static final Caution SMALL_PARTS =
       Caution.of(
           "Small parts",
           "Under three years nothing may come off that a child can swallow (16 CFR 1501): no"

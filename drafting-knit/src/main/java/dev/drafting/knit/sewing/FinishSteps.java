@@ -46,7 +46,9 @@ final class FinishSteps {
         sizes(strips)
             + (task.isLapped()
                 ? lapped(strip)
-                : task.isFlat() ? flat(task.openSeam()) : round(strip, marks))
+                : strip.rule().lap().isPositive()
+                    ? atPlacket(strip)
+                    : task.isFlat() ? flat(task.openSeam()) : round(strip, marks))
             + stretching(strips)
             + mitres(marks)
             + " "
@@ -70,6 +72,13 @@ final class FinishSteps {
         + " Pin mark to mark with the join at "
         + where(marks)
         + ". ";
+  }
+
+  private static String atPlacket(Strip strip) {
+    return " Do not join its ends: turn in "
+        + Wording.fine(strip.joinAllowance())
+        + " at each, even with the folds of the placket, lay it to the edge with the placket open,"
+        + " pin mark to mark, and close the ends by hand. ";
   }
 
   private static String flat(String openSeam) {

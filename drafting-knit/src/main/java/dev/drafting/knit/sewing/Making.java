@@ -6,6 +6,7 @@ import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Patch;
+import dev.drafting.core.pattern.Placket;
 import dev.drafting.core.pattern.RawEdge;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.knit.band.BandFinish;
@@ -35,12 +36,15 @@ final class Making {
   private static final int SEAM = 5;
   private static final int BAND = 6;
   private static final int HEM = 7;
+  private static final int FASTENERS = 8;
 
   private final Assembly sewn;
   private final String headOpening;
   private final Construction construction;
   private final WorkGraph graph = new WorkGraph();
   private final Map<String, Patch> patches = new LinkedHashMap<>();
+  private final Map<String, Placket> plackets = new LinkedHashMap<>();
+  private final Map<String, Placket> fasteners = new LinkedHashMap<>();
   private final Map<String, SeamTask> seams = new LinkedHashMap<>();
   private final Map<String, FinishTask> finishes = new LinkedHashMap<>();
 
@@ -49,6 +53,7 @@ final class Making {
     this.headOpening = headOpening;
     this.construction = construction;
     addPatches();
+    addPlackets();
     addSeams();
     addFinishes();
     graph.add(TRY_ON, FITTING);
@@ -56,6 +61,7 @@ final class Making {
     closings();
     fitting();
     hemsLast();
+    fastenersLast();
   }
 
   /** The seam that is still open when an opening is finished flat, by the opening's name. */
@@ -73,6 +79,20 @@ final class Making {
       String id = "patch " + patch.piece();
       patches.put(id, patch);
       graph.add(id, PATCH);
+    }
+  }
+
+  /** Sewn while the piece lies flat, before anything is sewn round its mouth. */
+  private void addPlackets() {
+    for (Placket placket : sewn.pattern().plackets()) {
+      String id = "placket " + placket.edge();
+      plackets.put(id, placket);
+      graph.add(id, PATCH);
+      if (placket.fasteners() > 0) {
+        String closing = "fasteners " + placket.edge();
+        fasteners.put(closing, placket);
+        graph.add(closing, FASTENERS);
+      }
     }
   }
 
@@ -266,6 +286,13 @@ final class Making {
     }
   }
 
+  private void fastenersLast() {
+    for (String closing : fasteners.keySet()) {
+      seams.keySet().forEach(seam -> graph.need(closing, seam));
+      finishes.keySet().forEach(finish -> graph.need(closing, finish));
+    }
+  }
+
   /** The steps in words, with the stitches of a plan. */
   List<Step> steps(SewingPlan plan) {
     List<Step> steps = new ArrayList<>();
@@ -273,9 +300,12 @@ final class Making {
     for (String id : graph.inOrder()) {
       SeamTask seam = seams.get(id);
       FinishTask finish = finishes.get(id);
-      Patch patch = patches.get(id);
-      if (patch != null) {
-        steps.add(PatchSteps.stitchOn(patch, plan));
+      if (patches.containsKey(id)) {
+        steps.add(PatchSteps.stitchOn(patches.get(id), plan));
+      } else if (plackets.containsKey(id)) {
+        steps.add(PlacketSteps.sew(plackets.get(id), plan));
+      } else if (fasteners.containsKey(id)) {
+        steps.add(PlacketSteps.close(fasteners.get(id)));
       } else if (seam != null) {
         steps.add(SeamSteps.sew(seam, plan));
       } else if (finish != null) {

@@ -108,7 +108,7 @@ final class Preparation {
 
   private static String cutting(Pattern pattern, List<Strip> strips, Collection<Fabric> fabrics) {
     String pieces =
-        pattern.pieces().stream()
+        pattern.withPlacketPieces().pieces().stream()
             .map(piece -> piece.name() + " (" + cutting(piece) + ")")
             .collect(Collectors.joining(", "));
     String text =
@@ -141,12 +141,26 @@ final class Preparation {
         .collect(Collectors.joining(", "));
   }
 
+  private static String laps(List<Strip> strips) {
+    return strips.stream()
+        .filter(strip -> strip.rule().lap().isPositive())
+        .map(
+            strip ->
+                " Of the "
+                    + strip.name()
+                    + " leave "
+                    + Wording.fine(strip.rule().lap().dividedBy(2))
+                    + " before the first and after the last mark, which lap at the placket.")
+        .collect(Collectors.joining());
+  }
+
   private static String marking(List<Strip> strips) {
     String pieces = "Transfer the notches and the centre front and back.";
     return strips.isEmpty()
         ? pieces
         : pieces
             + " Mark each strip in four equal lengths between its two ends' allowances, and each"
-            + " opening in four equal lengths along its seam.";
+            + " opening in four equal lengths along its seam."
+            + laps(strips);
   }
 }

@@ -10,6 +10,7 @@ import dev.drafting.core.pattern.Finish;
 import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Placket;
 import dev.drafting.core.pattern.RawEdge;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.knit.band.Strip;
@@ -38,6 +39,7 @@ final class SewnLines {
     List<SewnLine> lines = new ArrayList<>();
     pattern.seams().forEach(seam -> lines.add(seam(seam)));
     pattern.patches().forEach(patch -> addPatch(patch, lines));
+    pattern.plackets().forEach(placket -> lines.add(placket(placket)));
     for (Strip strip : strips) {
       lines.add(strip(strip));
       if (!strip.finish().profile().topstitch().isEmpty()) {
@@ -114,6 +116,20 @@ final class SewnLines {
         (piece.isOnFold() ? 2 : 1) * piece.cutting().pieces(),
         fabric.name(),
         SeamRun.stretch(fabric, SeamRun.isAcross(pattern, edges)));
+  }
+
+  /** Both sides and the end of its box, on cloth that is stayed. */
+  private SewnLine placket(Placket placket) {
+    Piece piece = pattern.piece(placket.edge().piece());
+    return SewnLine.of(
+        PlacketSteps.line(placket),
+        Place.edge(placket.edge().piece(), placket.edge().edge()),
+        Stitch.of(StitchType.LOCKSTITCH),
+        SeamClass.SUPERIMPOSED,
+        placket.length().times(2).plus(placket.width()),
+        piece.cutting().pieces(),
+        fabric(placket.edge()).name(),
+        0);
   }
 
   private SewnLine strip(Strip strip) {

@@ -11,7 +11,7 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.template.Dimensions;
 import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.core.template.SizeRun;
-import dev.drafting.core.template.TemplateContract;
+import dev.drafting.core.template.TemplateContractTest;
 import dev.drafting.core.template.Templates;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.fabric.Fabric;
@@ -38,14 +38,22 @@ class GarmentsTest {
   List<DynamicTest> everyOneKeepsTheContract() {
     Templates all = Templates.installed();
     return all.ids().stream()
-        .map(
-            id ->
-                DynamicTest.dynamicTest(
-                    id,
-                    () ->
-                        assertEquals(
-                            List.of(), TemplateContract.check(all.get(id), 20261126, SETS))))
+        .map(all::get)
+        .map(BuiltIn::new)
+        .map(test -> DynamicTest.dynamicTest(test.template().id(), test::keepsTheContract))
         .toList();
+  }
+
+  private record BuiltIn(GarmentTemplate template) implements TemplateContractTest {
+    @Override
+    public long seed() {
+      return 20261126;
+    }
+
+    @Override
+    public int tries() {
+      return SETS;
+    }
   }
 
   @Test

@@ -3,19 +3,19 @@ package dev.drafting.examples;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.drafting.core.template.TemplateContract;
+import dev.drafting.core.template.GarmentTemplate;
+import dev.drafting.core.template.TemplateContractTest;
 import dev.drafting.core.template.Templates;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class OwnTemplateTest {
+class OwnTemplateTest implements TemplateContractTest {
   @TempDir Path folder;
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
@@ -28,9 +28,14 @@ class OwnTemplateTest {
   }
 
   /** This is all that it takes to test a template of one's own. */
-  @Test
-  void keepsTheContract() {
-    assertEquals(List.of(), TemplateContract.check(new LegWarmer(), 20261130, 2000));
+  @Override
+  public GarmentTemplate template() {
+    return new LegWarmer();
+  }
+
+  @Override
+  public int tries() {
+    return 2000;
   }
 
   @Test

@@ -42,7 +42,7 @@ import picocli.CommandLine.Option;
     name = "make-sizes",
     description = "Draws a garment in several sizes.",
     sortOptions = false)
-public final class MakeSizes implements Callable<Integer> {
+public final class SizeRun implements Callable<Integer> {
   private static final Map<String, Double> USUAL_STEPS = Map.of("S", -1.0, "L", 1.0, "XL", 2.0);
   private static final double PER_CENT = 0.01;
 
@@ -122,7 +122,7 @@ public final class MakeSizes implements Callable<Integer> {
   @SuppressWarnings("UnusedVariable") // the library of options reads it
   private boolean help;
 
-  private MakeSizes(PrintStream out) {
+  private SizeRun(PrintStream out) {
     this.out = out;
   }
 
@@ -132,7 +132,7 @@ public final class MakeSizes implements Callable<Integer> {
    * @param args the options, see {@code --help}
    */
   public static void main(String[] args) {
-    Program.main(args, MakeSizes::run);
+    Program.main(args, SizeRun::run);
   }
 
   /**
@@ -144,7 +144,7 @@ public final class MakeSizes implements Callable<Integer> {
    * @return 0, or 2 when nothing was written
    */
   public static int run(String[] args, PrintStream out, PrintStream err) {
-    return Program.run(new MakeSizes(out), args, out, err);
+    return Program.run(new SizeRun(out), args, out, err);
   }
 
   @Override
@@ -219,7 +219,7 @@ public final class MakeSizes implements Callable<Integer> {
           row(
               measure.toString(),
               bodies.values().stream()
-                  .map(body -> body.measure(measure).map(MakeSizes::centimetres).orElse("-"))
+                  .map(body -> body.measure(measure).map(SizeRun::centimetres).orElse("-"))
                   .toList()));
     }
     return columns.lines();

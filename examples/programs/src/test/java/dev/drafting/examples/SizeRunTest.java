@@ -14,7 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class MakeSizesTest {
+class SizeRunTest {
   @TempDir Path folder;
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
@@ -26,7 +26,7 @@ class MakeSizesTest {
   private int run(String... options) {
     List<String> all = new ArrayList<>(List.of(options));
     all.addAll(List.of("--out", folder.resolve("sizes").toString()));
-    return MakeSizes.run(
+    return SizeRun.run(
         all.toArray(String[]::new),
         new PrintStream(out, true, StandardCharsets.UTF_8),
         new PrintStream(err, true, StandardCharsets.UTF_8));
