@@ -137,6 +137,7 @@ import dev.drafting.export.drawing.TracingDrawing;
 import dev.drafting.export.drawing.TransferDrawing;
 import dev.drafting.export.dxf.DxfFormat;
 import dev.drafting.export.dxf.PieceFile;
+import dev.drafting.export.folder.FileSet;
 import dev.drafting.export.hpgl.HpglFormat;
 import dev.drafting.export.pdf.PagesPdf;
 import dev.drafting.export.pdf.Paper;

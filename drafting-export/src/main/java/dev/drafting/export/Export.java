@@ -17,6 +17,7 @@ import dev.drafting.export.drawing.PlainName;
 import dev.drafting.export.drawing.TransferDrawing;
 import dev.drafting.export.dxf.DxfFormat;
 import dev.drafting.export.dxf.PieceFile;
+import dev.drafting.export.folder.FileSet;
 import dev.drafting.export.hpgl.HpglFormat;
 import dev.drafting.export.pdf.PagesPdf;
 import dev.drafting.export.pdf.Paper;
@@ -35,7 +36,6 @@ import java.io.OutputStream;
 import java.nio.channels.ClosedByInterruptException;
 import java.nio.channels.FileLockInterruptionException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,9 +59,10 @@ import java.util.Objects;
  *
  * <p>Every file is named after the draft in plain letters. Either all files are written or none:
  * they are made in a hidden folder and moved in at the end, by one writer at a time; files of the
- * same names are replaced. If the process is killed while it moves, the next export to that folder
- * first moves in what was left. An interrupted thread cancels. An export is immutable: every method
- * gives a new one.
+ * same names are replaced. While old and new files lie side by side, a note in the folder says so;
+ * if the process is killed then, the next export to that folder, or the next reader of one of its
+ * files, first moves in what was left. {@link FileSet} tells the limits. An interrupted thread
+ * cancels. An export is immutable: every method gives a new one.
  *
  * @since 0.1
  */
@@ -348,8 +349,8 @@ public final class Export {
    * @param progress told before every file and at the end
    * @return the files in the order asked for
    * @throws IOException if they cannot be written; then none is
-   * @throws DraftingException if nothing was asked for, or the thread is interrupted; then no file
-   *     is written either
+   * @throws DraftingException if nothing was asked for, the thread is interrupted, or the folder
+   *     holds files of two sets that cannot be told apart; then no file is written either
    */
   public List<WrittenFile> to(Path folder, Progress progress) throws IOException {
     if (outputs.isEmpty()) {
@@ -359,24 +360,30 @@ public final class Export {
     }
     Drawing drawing = DraftDrawing.of(draft);
     String name = PlainName.of(draft.name());
-    try (Staging staging = Staging.of(folder)) {
-      List<String> names = new ArrayList<>();
+    try (FileSet files = FileSet.into(folder)) {
+      int done = 0;
       for (Map.Entry<String, Output> entry : outputs.entrySet()) {
         String file = name + entry.getKey();
-        progress.step("writing " + file, names.size(), outputs.size());
+        progress.step("writing " + file, done++, outputs.size());
         refuseIfInterrupted(file);
-        try (OutputStream out = staging.open(file)) {
+        try (OutputStream out = files.open(file)) {
           entry.getValue().write(drawing, out);
         }
-        names.add(file);
       }
       refuseIfInterrupted(folder.toString());
-      List<WrittenFile> written = staging.moveIn(names);
+      List<WrittenFile> written = written(folder, files.moveIn());
       progress.step("done", outputs.size(), outputs.size());
       return written;
     } catch (ClosedByInterruptException | FileLockInterruptionException e) {
       throw cancelled(folder.toString()).because(e);
     }
+  }
+
+  private static List<WrittenFile> written(Path folder, Map<String, Long> bytes) {
+    Path place = folder.toAbsolutePath().normalize();
+    return bytes.entrySet().stream()
+        .map(file -> new WrittenFile(place.resolve(file.getKey()), file.getValue()))
+        .toList();
   }
 
   /**

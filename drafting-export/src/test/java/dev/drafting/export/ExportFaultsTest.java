@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.export.store.StoredDraft;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +22,7 @@ import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,6 +37,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ExportFaultsTest {
   private static final int KILLS = Integer.getInteger("kills", 5);
   private static final int FOR_EVER = 1_000_000;
+  private static final String NOTE = "files-being-replaced.txt";
 
   @TempDir Path work;
   private Path folder;
@@ -56,7 +59,7 @@ class ExportFaultsTest {
   }
 
   private static void write(boolean isSecond, Path place) throws IOException {
-    assertEquals(3, Writer.export(isSecond).to(place, Progress.none()).size());
+    assertEquals(Writer.FILES, Writer.export(isSecond).to(place, Progress.none()).size());
   }
 
   private void assertOneOrTheOther(String when) throws IOException {
@@ -71,45 +74,57 @@ class ExportFaultsTest {
   }
 
   /**
-   * Each file is whole at once; all of them are, as soon as somebody has written to the folder
-   * again, if only a file of another name.
+   * Each file is whole at once, and where old and new ones lie side by side the note says so; all
+   * are of one set as soon as somebody has read one of them or written to the folder again. Every
+   * other process is killed when the note appears, which chance would hardly ever hit.
    */
   @Test
-  void aKilledProcessLeavesWholeFiles() throws Exception {
+  void aKilledProcessLeavesWholeFiles(TestReporter reporter) throws Exception {
+    int noted = 0;
+    int mixed = 0;
     for (int seed = 0; seed < KILLS; seed++) {
       Process writer = Writer.start(folder, FOR_EVER);
       Thread.sleep(300 + new Random(seed).nextInt(900));
-      writer.destroyForcibly().waitFor();
-      for (Map.Entry<String, String> file : Writer.contents(folder).entrySet()) {
-        boolean whole =
-            file.getValue().equals(first.get(file.getKey()))
-                || file.getValue().equals(second.get(file.getKey()));
-        assertTrue(whole, "part of " + file.getKey() + ", seed " + seed);
+      if (seed % 2 == 1) {
+        awaitNote(seed);
       }
-      Path other =
-          Export.of(TestGarment.vest("other")).svg().to(folder, Progress.none()).get(0).path();
-      Files.delete(other);
+      writer.destroyForcibly().waitFor();
+      Map<String, String> left = Writer.contents(folder);
+      boolean hasNote = left.remove(NOTE) != null;
+      left.forEach((name, text) -> assertTrue(isOneOf(name, text), "part of " + name));
+      boolean isMixed = !left.equals(first) && !left.equals(second);
+      assertTrue(hasNote || !isMixed, "a mixture that is not said, seed " + seed);
+      noted += hasNote ? 1 : 0;
+      mixed += isMixed ? 1 : 0;
+      openAgain(seed);
       assertOneOrTheOther("after seed " + seed);
+    }
+    reporter.publishEntry(KILLS + " killed", noted + " left the note, " + mixed + " a mixture");
+  }
+
+  private boolean isOneOf(String name, String text) {
+    return text.equals(first.get(name)) || text.equals(second.get(name));
+  }
+
+  /** The moment between two steps is spread by the seed. */
+  private void awaitNote(int seed) {
+    while (!Files.exists(folder.resolve(NOTE))) {
+      Thread.onSpinWait();
+    }
+    long until = System.nanoTime() + new Random(seed).nextInt(500_000);
+    while (System.nanoTime() < until) {
+      Thread.onSpinWait();
     }
   }
 
-  /** As if the process had been killed after the first of its files. */
-  @Test
-  void whatAKilledProcessLeftIsMovedInFirst() throws IOException {
-    write(false, folder);
-    Path left = folder.resolve(".drafting-left");
-    Files.createDirectories(left.resolve("new"));
-    Files.writeString(left.resolve("moving"), folder.toRealPath().toString());
-    for (Map.Entry<String, String> file : second.entrySet()) {
-      boolean moved = file.getKey().endsWith(".svg");
-      Path place = moved ? folder : left.resolve("new");
-      Files.writeString(place.resolve(file.getKey()), file.getValue());
+  /** By reading a file, or by writing one of another name. */
+  private void openAgain(int seed) throws IOException {
+    if (seed % 4 < 2) {
+      assertEquals("vest", StoredDraft.read(folder.resolve("vest.draft.json")).draft().name());
+    } else {
+      Files.delete(
+          Export.of(TestGarment.vest("other")).svg().to(folder, Progress.none()).get(0).path());
     }
-    Path other =
-        Export.of(TestGarment.vest("other")).svg().to(folder, Progress.none()).get(0).path();
-    Files.delete(other);
-    assertEquals(second, Writer.contents(folder));
-    assertNothingHidden();
   }
 
   @Test
@@ -135,7 +150,7 @@ class ExportFaultsTest {
       ExecutorService threads = Executors.newFixedThreadPool(4);
       try {
         for (Future<Integer> done : threads.invokeAll(writers)) {
-          assertEquals(3, done.get());
+          assertEquals(Writer.FILES, done.get());
         }
       } finally {
         threads.shutdown();

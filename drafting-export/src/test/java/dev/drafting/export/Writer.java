@@ -16,6 +16,8 @@ import java.util.stream.Stream;
 
 /** Writes two drafts of the same name to a folder, by turns, in a process of its own. */
 final class Writer {
+  static final int FILES = 3;
+
   private Writer() {}
 
   /** Either draft gives the same names of files, and other contents in each of them. */

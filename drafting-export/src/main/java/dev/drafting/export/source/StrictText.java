@@ -1,6 +1,7 @@
 package dev.drafting.export.source;
 
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.export.folder.FileSet;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -45,6 +46,7 @@ final class StrictText extends Reader {
   /** Opens a plain file; {@code longestLine} in bytes. */
   static StrictText open(Path file, int longestLine, int mostLines) {
     String name = name(file);
+    FileSet.finishBeside(file);
     if (!Files.exists(file)) {
       throw DraftingException.of("the file is missing").at(name).accepted("a text file");
     }

@@ -6,6 +6,7 @@ import dev.drafting.core.finding.Finding;
 import dev.drafting.core.lay.Lay;
 import dev.drafting.core.lay.LayPlan;
 import dev.drafting.core.trace.Tracing;
+import dev.drafting.export.folder.FileSet;
 import dev.drafting.knit.Draft;
 import java.io.IOException;
 import java.io.InputStream;
@@ -248,6 +249,7 @@ public final class StoredDraft implements Serializable {
    */
   public static StoredDraft read(Path file, StoredTypes types) {
     String name = String.valueOf(file.getFileName());
+    FileSet.finishBeside(file);
     if (!Files.isRegularFile(file)) {
       throw DraftingException.of(
               Files.exists(file) ? "this is no plain file" : "the file is missing")

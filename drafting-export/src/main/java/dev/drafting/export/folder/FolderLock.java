@@ -1,4 +1,4 @@
-package dev.drafting.export;
+package dev.drafting.export.folder;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
