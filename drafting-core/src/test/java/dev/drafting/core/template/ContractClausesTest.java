@@ -19,7 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class TemplateContractTest {
+class ContractClausesTest {
 
   @Test
   void aTemplateKeepsItsContractOrIsToldWhy() {
@@ -126,7 +126,7 @@ class TemplateContractTest {
     Uneven tube = new Uneven();
     assertEquals(List.of(), TemplateContract.check(tube, 7, 20));
     List<Dimensions> sample =
-        tube.drawn.stream().filter(TemplateContractTest::isWithin).distinct().toList();
+        tube.drawn.stream().filter(ContractClausesTest::isWithin).distinct().toList();
     assertEquals(20, sample.size());
     assertEquals(20, parts(sample, "girth", 400, 40));
     assertEquals(20, parts(sample, "length", 200, 35));
