@@ -28,6 +28,10 @@ import java.math.RoundingMode;
 public final class Length implements Comparable<Length>, Serializable {
   private static final long serialVersionUID = 1L;
   private static final double LONGEST_MM = 100_000;
+  private static final int TENTHS_IN_CM = 100;
+  private static final int TENTHS_IN_INCH = 254;
+  private static final double MILLION = 1e6;
+  private static final double MOST_MILLIONTHS = 1e12;
 
   /** No length at all. */
   public static final Length ZERO = new Length(0);
@@ -57,7 +61,7 @@ public final class Length implements Comparable<Length>, Serializable {
    * @throws DraftingException if it is not a number or over 100 m
    */
   public static Length cm(double centimetres) {
-    return checked(decimal(centimetres, 10), centimetres, "cm");
+    return checked(decimal(centimetres, TENTHS_IN_CM), centimetres, "cm");
   }
 
   /**
@@ -68,7 +72,7 @@ public final class Length implements Comparable<Length>, Serializable {
    * @throws DraftingException if it is not a number or over 100 m
    */
   public static Length inches(double inches) {
-    return checked(decimal(inches, 25.4), inches, "in");
+    return checked(decimal(inches, TENTHS_IN_INCH), inches, "in");
   }
 
   /**
@@ -94,11 +98,15 @@ public final class Length implements Comparable<Length>, Serializable {
   }
 
   /** Rounds once: 0.7 cm is 7 mm, not 7 mm less the last bit. */
-  private static double decimal(double number, double factor) {
-    if (!Double.isFinite(number)) {
-      return number;
+  private static double decimal(double number, int tenths) {
+    double millionths = Math.rint(number * MILLION);
+    if (millionths / MILLION == number && Math.abs(millionths) < MOST_MILLIONTHS) {
+      // No more than six decimals: the product is a whole number that is held exactly.
+      return millionths * tenths / (10 * MILLION);
     }
-    return BigDecimal.valueOf(number).multiply(BigDecimal.valueOf(factor)).doubleValue();
+    return Double.isFinite(number)
+        ? BigDecimal.valueOf(number).multiply(BigDecimal.valueOf(tenths, 1)).doubleValue()
+        : number;
   }
 
   private static Length checked(double millimetres, double given, String unit) {

@@ -1,5 +1,7 @@
 package dev.drafting.core.trace;
 
+import java.util.Arrays;
+
 /**
  * Sums over points of a stretch that say at once how well a polynomial along the way fits them
  * (least squares), point after point, without looking at the points again.
@@ -17,9 +19,12 @@ final class Moments {
   private double reach;
   private int count;
 
-  // the triangular system, the numbers found last
+  // The triangular system of the points so far, its right sides solved forwards, row by row.
   private final double[][] root = new double[TERMS][TERMS];
   private final double[] scales = new double[TERMS];
+  private final double[] halfX = new double[TERMS];
+  private final double[] halfY = new double[TERMS];
+  private int decomposed;
 
   /** No points yet; ways and places are best taken from near where the points lie. */
   Moments(double originWay, double originX, double originY) {
@@ -45,6 +50,7 @@ final class Moments {
     squares += dx * dx + dy * dy;
     reach = Math.max(reach, Math.abs(s));
     count++;
+    decomposed = 0;
   }
 
   int count() {
@@ -57,15 +63,15 @@ final class Moments {
       return 0;
     }
     decompose(degree);
-    return Math.max(0, squares - taken(xs, degree) - taken(ys, degree));
+    return Math.max(0, squares - taken(halfX, degree) - taken(halfY, degree));
   }
 
   /** How far a point lies off the polynomial, squared. */
   double off(int degree, double way, double x, double y) {
     int used = Math.min(degree, count - 1);
     decompose(used);
-    double[] ofX = solution(xs, used);
-    double[] ofY = solution(ys, used);
+    double[] ofX = solution(halfX, used);
+    double[] ofY = solution(halfY, used);
     double u = (way - originWay) / reach;
     double dx = x - originX;
     double dy = y - originY;
@@ -82,8 +88,8 @@ final class Moments {
   double direction(int degree, double way) {
     int used = Math.min(degree, count - 1);
     decompose(used);
-    double[] ofX = solution(xs, used);
-    double[] ofY = solution(ys, used);
+    double[] ofX = solution(halfX, used);
+    double[] ofY = solution(halfY, used);
     double u = (way - originWay) / reach;
     double dx = 0;
     double dy = 0;
@@ -96,47 +102,42 @@ final class Moments {
     return Math.atan2(dy, dx);
   }
 
-  /** Cholesky, with the way in shares of the reach. */
+  /** Cholesky, with the way in shares of the reach; a row for each degree, as far as wanted. */
   private void decompose(int degree) {
-    double scale = 1;
-    for (int k = 0; k <= degree; k++) {
-      scales[k] = scale;
-      scale /= reach;
-    }
-    for (int i = 0; i <= degree; i++) {
+    for (; decomposed <= degree; decomposed++) {
+      int i = decomposed;
+      double[] row = root[i];
+      scales[i] = i == 0 ? 1 : scales[i - 1] / reach;
       for (int j = 0; j <= i; j++) {
         double sum = powers[i + j] * scales[i] * scales[j];
         for (int k = 0; k < j; k++) {
-          sum -= root[i][k] * root[j][k];
+          sum -= row[k] * root[j][k];
         }
-        root[i][j] = i == j ? Math.sqrt(Math.max(sum, Double.MIN_NORMAL)) : sum / root[j][j];
+        row[j] = i == j ? Math.sqrt(Math.max(sum, Double.MIN_NORMAL)) : sum / root[j][j];
       }
+      halfX[i] = forward(xs[i] * scales[i], row, halfX, i);
+      halfY[i] = forward(ys[i] * scales[i], row, halfY, i);
     }
   }
 
-  private double taken(double[] right, int degree) {
+  private static double forward(double right, double[] row, double[] half, int i) {
+    double sum = right;
+    for (int k = 0; k < i; k++) {
+      sum -= row[k] * half[k];
+    }
+    return sum / row[i];
+  }
+
+  private static double taken(double[] half, int degree) {
     double taken = 0;
-    double[] half = forward(right, degree);
     for (int i = 0; i <= degree; i++) {
       taken += half[i] * half[i];
     }
     return taken;
   }
 
-  private double[] forward(double[] right, int degree) {
-    double[] half = new double[degree + 1];
-    for (int i = 0; i <= degree; i++) {
-      double sum = right[i] * scales[i];
-      for (int k = 0; k < i; k++) {
-        sum -= root[i][k] * half[k];
-      }
-      half[i] = sum / root[i][i];
-    }
-    return half;
-  }
-
-  private double[] solution(double[] right, int degree) {
-    double[] found = forward(right, degree);
+  private double[] solution(double[] half, int degree) {
+    double[] found = Arrays.copyOf(half, degree + 1);
     for (int i = degree; i >= 0; i--) {
       for (int k = i + 1; k <= degree; k++) {
         found[i] -= root[k][i] * found[k];

@@ -97,9 +97,9 @@ final class StrokeOrder {
     double length = 0;
     int last = order[0];
     for (int i : order) {
-      double step = Math.hypot(x[i] - x[last], y[i] - y[last]);
-      if (step >= WOBBLE_MM) {
-        length += step;
+      double step = square(x[i] - x[last], y[i] - y[last]);
+      if (step >= WOBBLE_MM * WOBBLE_MM) {
+        length += Math.sqrt(step);
         last = i;
       }
     }

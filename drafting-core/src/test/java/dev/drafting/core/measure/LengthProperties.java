@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.SerialCopy;
 import dev.drafting.core.finding.DraftingException;
+import java.math.BigDecimal;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -42,6 +43,24 @@ class LengthProperties {
     assertEquals(number, Length.mm(number).toMm(), 0);
     assertEquals(number, Length.cm(number).toCm(), Math.ulp(number));
     assertEquals(number, Length.inches(number).toInches(), 2 * Math.ulp(number));
+  }
+
+  /** Decimal arithmetic of any number of digits as oracle. */
+  @Property
+  void unitsRoundOnce(
+      @ForAll @IntRange(min = -1_000_000_000, max = 1_000_000_000) int digits,
+      @ForAll @IntRange(min = 6, max = 15) int decimals) {
+    BigDecimal number = BigDecimal.valueOf(digits, decimals);
+    double given = number.doubleValue();
+    double millimetres = number.multiply(BigDecimal.TEN).doubleValue();
+    double ofInches = number.multiply(BigDecimal.valueOf(254, 1)).doubleValue();
+    assertEquals(millimetres, Length.cm(given).toMm(), 0);
+    assertEquals(ofInches, Length.inches(given).toMm(), 0);
+    BigDecimal fewer = BigDecimal.valueOf(digits, 5).remainder(BigDecimal.valueOf(3_000));
+    assertEquals(
+        fewer.multiply(BigDecimal.valueOf(254, 1)).doubleValue(),
+        Length.inches(fewer.doubleValue()).toMm(),
+        0);
   }
 
   @Property

@@ -1,7 +1,6 @@
 package dev.drafting.export.source;
 
 import dev.drafting.core.finding.DraftingException;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,7 +29,6 @@ final class DxfPieces {
 
   private final String name;
   private final StrictText text;
-  private final BufferedReader lines;
   private final List<Stroke> strokes = new ArrayList<>();
 
   private String piece = "";
@@ -48,7 +46,6 @@ final class DxfPieces {
   private DxfPieces(String name, StrictText text) {
     this.name = name;
     this.text = text;
-    this.lines = new BufferedReader(text, 1);
     this.corners = noCorners();
   }
 
@@ -67,8 +64,9 @@ final class DxfPieces {
   }
 
   private List<Stroke> strokes() throws IOException {
-    for (Optional<String> code = line(); code.isPresent(); code = line()) {
-      String value = line().orElseThrow(() -> fault("a group code has no value").accepted("pairs"));
+    for (Optional<String> code = text.readLine(); code.isPresent(); code = text.readLine()) {
+      String value =
+          text.readLine().orElseThrow(() -> fault("a group code has no value").accepted("pairs"));
       pair(code.get().strip(), value);
     }
     if (strokes.isEmpty()) {
@@ -77,10 +75,6 @@ final class DxfPieces {
           .accepted("a block for each piece, its cut line on layer 1");
     }
     return strokes;
-  }
-
-  private Optional<String> line() throws IOException {
-    return Optional.ofNullable(lines.readLine());
   }
 
   private void pair(String code, String value) {

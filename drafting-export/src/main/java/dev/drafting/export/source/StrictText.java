@@ -2,18 +2,19 @@ package dev.drafting.export.source;
 
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.export.folder.FileSet;
-import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CharsetDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A text file line by line: strict UTF-8, with or without a byte order mark, with any kind of line
@@ -23,13 +24,18 @@ import java.util.Locale;
  */
 final class StrictText extends Reader {
   private static final int LARGEST_BYTES = 16_000_000;
+  private static final int CHUNK = 8_192;
   private static final int LINE_FEED = '\n';
   private static final int CARRIAGE_RETURN = '\r';
 
   private final String name;
   private final InputStream bytes;
+  private final byte[] chunk = new byte[CHUNK];
+  private final CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
   private final int longestLine;
   private final int mostLines;
+  private int chunkSize;
+  private int chunkTaken;
   private int line;
   private int read;
   private boolean afterCarriageReturn;
@@ -54,8 +60,7 @@ final class StrictText extends Reader {
       throw DraftingException.of("this is no plain file").at(name).accepted("a text file");
     }
     try {
-      InputStream bytes = new BufferedInputStream(Files.newInputStream(file));
-      return new StrictText(name, bytes, longestLine, mostLines);
+      return new StrictText(name, Files.newInputStream(file), longestLine, mostLines);
     } catch (IOException e) {
       throw unreadable(name, e);
     }
@@ -81,6 +86,17 @@ final class StrictText extends Reader {
   /** The text of the line that was handed out last. */
   String lastLine() {
     return text.strip();
+  }
+
+  /** The next line without its end, or what is left of one; none after the last. */
+  Optional<String> readLine() throws IOException {
+    if (taken == text.length() && !nextLine()) {
+      return Optional.empty();
+    }
+    int end = text.length() - (text.endsWith("\n") ? 1 : 0);
+    String rest = text.substring(taken, end);
+    taken = text.length();
+    return Optional.of(rest);
   }
 
   @Override
@@ -117,7 +133,7 @@ final class StrictText extends Reader {
         buffer = Arrays.copyOf(buffer, Math.min(2 * size, longestLine));
       }
       buffer[size++] = (byte) next;
-      next = bytes.read();
+      next = nextByte();
     }
     afterCarriageReturn = next == CARRIAGE_RETURN;
     read += size;
@@ -130,14 +146,21 @@ final class StrictText extends Reader {
   }
 
   private int firstByteOfLine() throws IOException {
-    int first = bytes.read();
-    return afterCarriageReturn && first == LINE_FEED ? bytes.read() : first;
+    int first = nextByte();
+    return afterCarriageReturn && first == LINE_FEED ? nextByte() : first;
+  }
+
+  private int nextByte() throws IOException {
+    if (chunkTaken == chunkSize) {
+      chunkSize = Math.max(0, bytes.read(chunk));
+      chunkTaken = 0;
+    }
+    return chunkSize == 0 ? -1 : chunk[chunkTaken++] & 0xFF;
   }
 
   private String decoded(byte[] buffer, int size) {
     try {
-      CharBuffer characters =
-          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(buffer, 0, size));
+      CharBuffer characters = decoder.decode(ByteBuffer.wrap(buffer, 0, size));
       String decoded = characters.toString();
       return line == 1 && decoded.startsWith("\uFEFF") ? decoded.substring(1) : decoded;
     } catch (CharacterCodingException e) {

@@ -1,10 +1,13 @@
 package dev.drafting.benchmarks;
 
+import com.sun.management.OperatingSystemMXBean;
 import dev.drafting.examples.damage.Door;
 import dev.drafting.examples.damage.Doors;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,11 +15,41 @@ import java.util.stream.Stream;
 
 /**
  * Damaged files and requests, sent to every door of the library one by one: taken, or refused in
- * words. Whatever else comes of one is named on stderr by door and seed.
+ * words. Whatever else comes of one is named on stderr by door and seed. The doors take turns, so
+ * that a run that ends early has sent as many to each, and says at which seed to go on.
  */
 final class DoorFuzz {
   private static final int REPORT_EVERY = 10_000;
   private static final double BYTES_PER_MB = 1 << 20;
+  private static final double NANOS_PER_MS = 1e6;
+  private static final OperatingSystemMXBean SYSTEM =
+      ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+
+  /** What became of what was sent to one door. */
+  private static final class Count {
+    private final Door door;
+    private long sent;
+    private long taken;
+    private long failed;
+    private final Slowest waited = new Slowest();
+    private final Slowest computed = new Slowest();
+
+    Count(Door door) {
+      this.door = door;
+    }
+  }
+
+  private static final class Slowest {
+    private long nanos;
+    private long seed;
+
+    void look(long ofSeed, long itsNanos) {
+      if (itsNanos > nanos) {
+        nanos = itsNanos;
+        seed = ofSeed;
+      }
+    }
+  }
 
   private final String table;
 
@@ -24,46 +57,63 @@ final class DoorFuzz {
     this.table = table;
   }
 
-  /** Sends so many in all, from a seed on. */
-  List<Row> rows(long inputs, long first) throws IOException {
+  /** Sends so many in all, from a seed on, or as many as there is time for. */
+  List<Row> rows(long inputs, long first, Duration time) throws IOException {
     Path folder = Files.createTempDirectory("doors");
-    List<Row> rows = new ArrayList<>();
+    List<Count> counts = new ArrayList<>();
+    long end = System.nanoTime() + time.toNanos();
+    long seed = first;
     try (Doors doors = Doors.open(Vest.FOLDER, folder)) {
-      for (Door door : doors.all()) {
-        rows.addAll(rows(door, Math.max(1, inputs / doors.all().size()), first));
+      doors.all().forEach(door -> counts.add(new Count(door)));
+      long last = first + Math.max(1, inputs / counts.size());
+      for (; seed < last && System.nanoTime() < end; seed++) {
+        for (Count count : counts) {
+          send(count, seed);
+        }
+        if ((seed + 1 - first) * counts.size() % REPORT_EVERY == 0) {
+          counts.forEach(count -> rows(count).forEach(System.err::println));
+        }
       }
     } finally {
       delete(folder);
     }
+    List<Row> rows = new ArrayList<>();
+    counts.forEach(count -> rows.addAll(rows(count)));
     double memory = Runtime.getRuntime().maxMemory() / BYTES_PER_MB;
     rows.add(Row.plain(table, "memory that was allowed", memory, "MB"));
+    rows.add(Row.plain(table, "go on with the seed " + seed, (double) (seed - first), "seeds"));
     return rows;
   }
 
-  private List<Row> rows(Door door, long each, long first) {
-    int taken = 0;
-    int failed = 0;
-    long slowest = 0;
-    for (long i = 0; i < each; i++) {
-      byte[] damaged = door.damaged(first + i);
-      long begun = System.nanoTime();
-      try {
-        taken += door.takes(damaged) ? 1 : 0;
-      } catch (IOException | RuntimeException | Error e) {
-        failed++;
-        System.err.println(door.name() + ", seed " + (first + i) + ": " + e);
-      }
-      slowest = Math.max(slowest, System.nanoTime() - begun);
-      if ((i + 1) % REPORT_EVERY == 0) {
-        System.err.println(door.name() + ": " + (i + 1) + " sent");
-      }
+  private static void send(Count count, long seed) {
+    byte[] damaged = count.door.damaged(seed);
+    long begun = System.nanoTime();
+    long computing = SYSTEM.getProcessCpuTime();
+    try {
+      count.taken += count.door.takes(damaged) ? 1 : 0;
+    } catch (IOException | RuntimeException | Error e) {
+      count.failed++;
+      System.err.println(count.door.name() + ", seed " + seed + ": " + e);
     }
-    String subject = "damaged " + door.name();
+    count.sent++;
+    count.waited.look(seed, System.nanoTime() - begun);
+    count.computed.look(seed, SYSTEM.getProcessCpuTime() - computing);
+  }
+
+  private List<Row> rows(Count count) {
+    String subject = "damaged " + count.door.name();
+    double taken = 100.0 * count.taken / count.sent;
+    String neither = subject + " neither taken nor refused in words";
     return List.of(
-        Row.plain(table, subject, (double) each, "sent"),
-        Row.plain(table, subject + " taken all the same", 100.0 * taken / (double) each, "%"),
-        Row.atMost(table, subject + " neither taken nor refused in words", failed, "inputs", 0),
-        Row.plain(table, subject + ", the slowest", slowest / 1e6, "ms"));
+        Row.plain(table, subject, (double) count.sent, "sent"),
+        Row.plain(table, subject + " taken all the same", taken, "%"),
+        Row.atMost(table, neither, (double) count.failed, "inputs", 0),
+        row(subject + ", the longest by the clock", count.waited),
+        row(subject + ", the most computing", count.computed));
+  }
+
+  private Row row(String subject, Slowest slowest) {
+    return Row.plain(table, subject + ", seed " + slowest.seed, slowest.nanos / NANOS_PER_MS, "ms");
   }
 
   private static void delete(Path folder) throws IOException {

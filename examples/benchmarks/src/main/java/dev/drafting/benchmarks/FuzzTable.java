@@ -6,17 +6,20 @@ import dev.drafting.core.offset.OffsetResult;
 import dev.drafting.core.offset.sample.OffsetJudge;
 import dev.drafting.core.offset.sample.RandomOutline;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /**
  * Offsets of seeded random outlines, closed and open, judged one by one, and as many damaged files
- * and requests at the doors. {@code -Dinstances=N} says how many, {@code -Dseed=N} where to begin.
- * What fails is named on stderr by kind and seed.
+ * and requests at the doors. {@code -Dinstances=N} says how many, {@code -Dseed=N} where to begin,
+ * {@code -Dof=doors} leaves the outlines out, and {@code -Dminutes=N} ends at the doors after so
+ * long. What fails is named on stderr by kind and seed.
  */
 final class FuzzTable implements Table {
   private static final int USUAL = 16_000;
+  private static final long LONGEST_MINUTES = 60L * 24 * 365;
   private static final int REPORT_EVERY = 10_000;
   private static final double TOLERANCE_MM = 0.01;
 
@@ -35,10 +38,20 @@ final class FuzzTable implements Table {
 
   @Override
   public List<Row> rows() throws IOException {
-    RandomOutline.Kind[] kinds = RandomOutline.Kind.values();
     long instances = Long.getLong("instances", USUAL);
-    long each = Math.max(1, instances / kinds.length);
     long first = Long.getLong("seed", 0);
+    Duration time = Duration.ofMinutes(Long.getLong("minutes", LONGEST_MINUTES));
+    List<Row> rows = new ArrayList<>();
+    if (!System.getProperty("of", "").equals("doors")) {
+      rows.addAll(outlines(instances, first));
+    }
+    rows.addAll(new DoorFuzz(name()).rows(instances, first, time));
+    return rows;
+  }
+
+  private List<Row> outlines(long instances, long first) {
+    RandomOutline.Kind[] kinds = RandomOutline.Kind.values();
+    long each = Math.max(1, instances / kinds.length);
     Count[] counts = new Count[kinds.length];
     for (int k = 0; k < kinds.length; k++) {
       counts[k] = new Count();
@@ -55,7 +68,6 @@ final class FuzzTable implements Table {
     for (int k = 0; k < kinds.length; k++) {
       addRows(kinds[k], counts[k], rows);
     }
-    rows.addAll(new DoorFuzz(name()).rows(instances, first));
     return rows;
   }
 

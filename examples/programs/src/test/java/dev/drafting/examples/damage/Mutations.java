@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /** Damages the text of a file in one of the ways in which files get damaged. */
 final class Mutations {
@@ -19,6 +19,9 @@ final class Mutations {
     "-0.0",
     "0.000000001",
     "999999999",
+    "9007199254740993",
+    "1e400",
+    "4.9e-324",
     "250",
     "12.5",
     "mm",
@@ -42,11 +45,31 @@ final class Mutations {
     "null",
     "name",
     "cloth",
-    "../.."
+    "../..",
+    "/etc/passwd",
+    "C:\\\\nul",
+    "file:/etc/"
   };
   private static final String[] SIGNS = {
-    "\"", "{", "[", "}", "]", ",", ":", "%", "0,5", "\uFEFF", "\r", "\n", "\t", "\u0000", "\u2028",
-    "&", "<"
+    "\"",
+    "{",
+    "[",
+    "}",
+    "]",
+    ",",
+    ":",
+    "%",
+    "0,5",
+    "\uFEFF",
+    "\r",
+    "\n",
+    "\t",
+    "\u0000",
+    "\u2028",
+    "&",
+    "<",
+    " id='a' ",
+    "' id='a"
   };
   private static final String[] REPEATED = {
     "[",
@@ -65,12 +88,19 @@ final class Mutations {
     "L 1 1 ",
     "../"
   };
+  private static final String[][] BRACKETS = {
+    {"[", "]"}, {"{\"a\":", "}"}, {"<g>", "</g>"}, {"<metadata>", "</metadata>"}, {"\"", "\""}
+  };
+  private static final String ENTITIES =
+      "<!DOCTYPE svg [<!ENTITY a 'M1 1'><!ENTITY b '&a;&a;&a;'><!ENTITY c SYSTEM 'file:/etc/'>]>";
   private static final int MOST_DOUBLINGS = 15;
+  private static final int MOST_DEEP = 10;
 
-  private final Random random;
+  /** Unlike that of others, its numbers are not alike for seeds in a row. */
+  private final SplittableRandom random;
 
   Mutations(long seed) {
-    random = new Random(seed);
+    random = new SplittableRandom(seed);
   }
 
   String text(String text) {
@@ -90,7 +120,7 @@ final class Mutations {
   }
 
   private String once(String text) {
-    return switch (random.nextInt(12)) {
+    return switch (random.nextInt(15)) {
       case 0 -> replaceWord(text, SIGNS[random.nextInt(SIGNS.length)]);
       case 1 -> spliced(text);
       case 2 -> deleted(text);
@@ -98,6 +128,9 @@ final class Mutations {
       case 4 -> replaceWord(text, String.valueOf((random.nextDouble() - 0.5) * 200));
       case 10 -> replaceWord(text, repeated());
       case 11 -> twice(text);
+      case 12 -> nested(text);
+      case 13 -> twofold(text);
+      case 14 -> ENTITIES + replaceWord(text, random.nextBoolean() ? "&b;" : "&c;");
       case 5, 6 -> replaceWord(text, word(text));
       default -> replaceWord(text, WORDS[random.nextInt(WORDS.length)]);
     };
@@ -151,6 +184,30 @@ final class Mutations {
     int at = random.nextInt(lines.size());
     lines.set(at, (lines.get(at) + "\n").repeat(2 << random.nextInt(8)).strip());
     return String.join("\n", lines) + "\n";
+  }
+
+  /** A line or a value, up to a thousand levels down; what was opened is closed. */
+  private String nested(String text) {
+    String[] bracket = BRACKETS[random.nextInt(BRACKETS.length)];
+    int deep = 1 << random.nextInt(MOST_DEEP + 1);
+    int[] at = random.nextBoolean() ? wordAt(text) : lineAt(text);
+    String inside = text.substring(at[0], at[1]);
+    String whole = bracket[0].repeat(deep) + inside + bracket[1].repeat(deep);
+    return text.substring(0, at[0]) + whole + text.substring(at[1]);
+  }
+
+  private int[] lineAt(String text) {
+    int at = random.nextInt(text.length() + 1);
+    int end = text.indexOf('\n', at);
+    return new int[] {text.lastIndexOf('\n', at - 1) + 1, end < 0 ? text.length() : end};
+  }
+
+  /** A line and what it says a second time: in JSON a key that is there already. */
+  private String twofold(String text) {
+    int[] at = lineAt(text);
+    String line = text.substring(at[0], at[1]);
+    String first = line.endsWith(",") ? line.substring(0, line.length() - 1) : line;
+    return text.substring(0, at[0]) + first + "," + line + text.substring(at[1]);
   }
 
   private String deleted(String text) {

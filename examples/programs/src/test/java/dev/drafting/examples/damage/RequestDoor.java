@@ -10,6 +10,7 @@ import java.net.SocketException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ final class RequestDoor implements Door {
   private static final Set<String> REFUSED = Set.of("400", "404", "405", "411", "413", "501");
   private static final String NO_ANSWER = "";
   private static final int LONGEST_NAME = 20_000;
+  private static final int MOST_DOUBLINGS = 24;
   private static final int ANSWER_START = 200;
 
   private final Map<String, String> files;
@@ -55,19 +57,25 @@ final class RequestDoor implements Door {
     return joined(head(zip.length).getBytes(StandardCharsets.UTF_8), zip);
   }
 
-  /** A damaged file in a sound zip, a damaged zip in a sound request, or a damaged request. */
+  /**
+   * A damaged file or name in a sound zip, a file cut short or blown up, a damaged zip in a sound
+   * request, or a damaged request.
+   */
   @Override
   public byte[] damaged(long seed) {
-    Mutations mutations = new Mutations(seed);
-    // Random would begin alike for seeds in a row.
     SplittableRandom random = new SplittableRandom(seed);
-    int which = random.nextInt(4);
+    Mutations mutations = new Mutations(random.nextLong());
+    int which = random.nextInt(5);
     Map<String, byte[]> sent = new LinkedHashMap<>();
     files.forEach(
         (name, text) ->
             sent.put(
                 which == 0 ? shortened(mutations.text(name)) : name,
                 which == 1 ? mutations.damage(text) : text.getBytes(StandardCharsets.UTF_8)));
+    if (which == 4) {
+      byte[] small = sent.get(GarmentFolder.TRACING);
+      sent.put(GarmentFolder.TRACING, Arrays.copyOf(small, 1 << random.nextInt(MOST_DOUBLINGS)));
+    }
     byte[] zip = zip(sent);
     if (which == 2) {
       for (int i = random.nextInt(8); i >= 0; i--) {
