@@ -8,6 +8,7 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.DecompositionSolver;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Lays one or more edges through their points so that the squares of the distances, measured square
@@ -40,6 +41,9 @@ final class LeastSquares {
   private double[][] normal;
   private double[] right;
   private double cost;
+
+  /** Solves the equations as they stand, for the deviations. */
+  private @Nullable DecompositionSolver standing;
 
   private final int[] at = new int[12];
   private final double[] row = new double[12];
@@ -129,8 +133,7 @@ final class LeastSquares {
     double[] gradient = new double[right.length];
     tracks[edge].addLengthGradient(xs[edge], ys[edge], gradient);
     ArrayRealVector along = new ArrayRealVector(gradient, false);
-    double variance = along.dotProduct(solver(RIDGE).solve(along));
-    return noise * Math.sqrt(Math.max(variance, 0));
+    return noise * Math.sqrt(Math.max(along.dotProduct(standing().solve(along)), 0));
   }
 
   /** The angle in radians by which the outline turns from one edge to the next. */
@@ -148,7 +151,16 @@ final class LeastSquares {
       gradient[at[i]] += row[i];
     }
     ArrayRealVector along = new ArrayRealVector(gradient, false);
-    return noise * Math.sqrt(Math.max(along.dotProduct(solver(RIDGE).solve(along)), 0));
+    return noise * Math.sqrt(Math.max(along.dotProduct(standing().solve(along)), 0));
+  }
+
+  private DecompositionSolver standing() {
+    DecompositionSolver known = standing;
+    if (known == null) {
+      known = solver(RIDGE);
+      standing = known;
+    }
+    return known;
   }
 
   /** From now on the first edge runs on into the second without a turn. */
@@ -182,6 +194,7 @@ final class LeastSquares {
 
   private void clear() {
     cost = 0;
+    standing = null;
     Arrays.fill(right, 0);
     for (double[] line : normal) {
       Arrays.fill(line, 0);

@@ -56,22 +56,22 @@ final class StrokeOrder {
   private static int[] nearestNext(double[] x, double[] y, int first) {
     int n = x.length;
     int[] order = new int[n];
-    boolean[] taken = new boolean[n];
-    order[0] = first;
-    taken[order[0]] = true;
-    for (int k = 1; k < n; k++) {
-      int here = order[k - 1];
-      int next = -1;
+    int[] left = new int[n];
+    Arrays.setAll(left, i -> i);
+    int next = first;
+    for (int k = 0; k < n; k++) {
+      int here = left[next];
+      order[k] = here;
+      int count = n - 1 - k;
+      System.arraycopy(left, next + 1, left, next, count - next);
       double least = Double.POSITIVE_INFINITY;
-      for (int i = 0; i < n; i++) {
-        double away = square(x[i] - x[here], y[i] - y[here]);
-        if (!taken[i] && away < least) {
+      for (int i = 0; i < count; i++) {
+        double away = square(x[left[i]] - x[here], y[left[i]] - y[here]);
+        if (away < least) {
           least = away;
           next = i;
         }
       }
-      order[k] = next;
-      taken[next] = true;
     }
     return order;
   }

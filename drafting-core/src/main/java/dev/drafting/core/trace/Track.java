@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The run of one edge, as a spline that is looked at in one place after the other. Beyond both ends
@@ -29,6 +30,9 @@ final class Track {
   private final double[] px;
   private final double[] py;
   private final int last;
+
+  /** What {@link #nearest} looks at first, x and y in turn, while the control points stay. */
+  private double @Nullable [] places;
 
   // Where it was looked at last.
   int part;
@@ -60,6 +64,7 @@ final class Track {
 
   /** To be called when control points have moved. */
   void changed() {
+    places = null;
     knots.sum(cx, px);
     knots.sum(cy, py);
   }
@@ -118,19 +123,35 @@ final class Track {
 
   /** The foot that is nearest to a point, wherever along the edge that is. */
   double nearest(double pointX, double pointY) {
-    int places = PLACES * knots.parts();
-    double best = 0;
+    double[] known = places();
+    int count = known.length / 2 - 1;
+    int best = 0;
     double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i <= places; i++) {
-      double share = (double) i / places;
-      look(share);
-      double off = (x - pointX) * (x - pointX) + (y - pointY) * (y - pointY);
+    for (int i = 0; i <= count; i++) {
+      double offX = known[2 * i] - pointX;
+      double offY = known[2 * i + 1] - pointY;
+      double off = offX * offX + offY * offY;
       if (off < least) {
         least = off;
-        best = share;
+        best = i;
       }
     }
-    return foot(pointX, pointY, best);
+    return foot(pointX, pointY, (double) best / count);
+  }
+
+  private double[] places() {
+    double[] known = places;
+    if (known == null) {
+      int count = PLACES * knots.parts();
+      known = new double[2 * (count + 1)];
+      for (int i = 0; i <= count; i++) {
+        look((double) i / count);
+        known[2 * i] = x;
+        known[2 * i + 1] = y;
+      }
+      places = known;
+    }
+    return known;
   }
 
   /** How far a point lies off the edge, to its left or right. */

@@ -35,6 +35,9 @@ public final class FreeRoom {
   private final List<double[]> lines = new ArrayList<>();
   private final List<Box> boxes = new ArrayList<>();
 
+  /** The line that was in the way last: mostly it is in the way of the next place, too. */
+  private double @Nullable [] inTheWay;
+
   private FreeRoom(Box bounds, @Nullable Path2D outline) {
     this.bounds = bounds;
     this.outline = outline;
@@ -184,12 +187,20 @@ public final class FreeRoom {
   }
 
   private boolean touchesNoLine(Rectangle2D wanted) {
+    if (inTheWay != null && touches(wanted, inTheWay)) {
+      return false;
+    }
     for (double[] line : lines) {
-      if (wanted.intersectsLine(line[0], line[1], line[2], line[3])) {
+      if (touches(wanted, line)) {
+        inTheWay = line;
         return false;
       }
     }
     return true;
+  }
+
+  private static boolean touches(Rectangle2D wanted, double[] line) {
+    return wanted.intersectsLine(line[0], line[1], line[2], line[3]);
   }
 
   private static boolean touches(Rectangle2D wanted, Box box) {

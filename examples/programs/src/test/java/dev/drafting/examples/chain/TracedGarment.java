@@ -26,6 +26,7 @@ import java.util.Random;
  * with the finishes and seams that it had.
  */
 final class TracedGarment {
+  private static final Templates ALL = Templates.installed();
   private static final double MOST_WANDER_MM = 1;
   private static final double SPACING_MM = 6;
   private static final int LEAST_STEPS = 6;
@@ -47,8 +48,8 @@ final class TracedGarment {
   }
 
   private Pattern drawn() {
-    Templates all = Templates.installed();
-    GarmentTemplate template = all.get(all.ids().get(random.nextInt(all.ids().size())));
+    List<String> ids = ALL.ids();
+    GarmentTemplate template = ALL.get(ids.get(random.nextInt(ids.size())));
     Dimensions given = Dimensions.of();
     for (Dimension dimension : template.dimensions()) {
       Length range = dimension.most().minus(dimension.least());
