@@ -11,12 +11,18 @@ import java.util.stream.Stream;
  * Mutation testing of drafting-core and drafting-knit, package by package, from the smallest to the largest: java
  * .ci/Mutation.java, or with the names of packages such as core.measure. What is measured already stands in
  * MODULE/target/mutation and is not measured again, so that it can be stopped and begun again at any time; to measure a
- * package again, delete its folder there.
+ * package again, delete its folder there. Of a package that is named, every change that its tests did not notice is told.
+ *
+ * <p>A change is noticed if a test fails, or runs on for so long that it was stopped; how many were only stopped stands
+ * in a column of its own, because a machine that is busy stops tests that would have passed. Tests that could not be run
+ * at all count as not noticed.
  */
 class Mutation {
   private static final List<String> MODULES = List.of("core", "knit");
-  private static final Pattern NOTICED = Pattern.compile("<mutation detected='true'");
-  private static final Pattern ANY = Pattern.compile("<mutation detected=");
+  private static final Pattern CHANGE =
+      Pattern.compile(
+          "<mutation [^>]*status='(\\w+)'.*?<sourceFile>(.*?)</sourceFile>.*?<lineNumber>(.*?)</lineNumber>"
+              + ".*?<description>(.*?)</description>");
 
   public static void main(String[] args) throws IOException, InterruptedException {
     List<Path> packages = packages();
@@ -26,24 +32,50 @@ class Mutation {
         measure(sources);
       }
     }
-    System.out.println("package | changes | noticed by its tests | %");
-    int all = 0;
-    int noticed = 0;
+    System.out.println("package | changes | noticed by its tests | of them only by running on | %");
+    List<Change> all = new ArrayList<>();
     for (Path sources : packages) {
       if (Files.exists(report(sources))) {
-        String report = Files.readString(report(sources));
-        long changes = ANY.matcher(report).results().count();
-        long seen = NOTICED.matcher(report).results().count();
-        all += (int) changes;
-        noticed += (int) seen;
-        row(name(sources), changes, seen);
+        List<Change> changes = changes(Files.readString(report(sources)));
+        all.addAll(changes);
+        row(name(sources), changes);
+        if (List.of(args).contains(name(sources))) {
+          changes.stream().filter(change -> !change.isNoticed()).forEach(System.out::println);
+        }
       }
     }
-    row("all of these", all, noticed);
+    row("all of these", all);
   }
 
-  private static void row(String name, long changes, long noticed) {
-    System.out.printf(Locale.ROOT, "%s | %d | %d | %.1f%n", name, changes, noticed, 100.0 * noticed / changes);
+  /** A change of the code, and what became of it. */
+  private record Change(String status, String file, String line, String what) {
+    boolean isNoticed() {
+      return status.equals("KILLED") || status.equals("MEMORY_ERROR") || isStopped();
+    }
+
+    boolean isStopped() {
+      return status.equals("TIMED_OUT");
+    }
+
+    @Override
+    public String toString() {
+      return "  " + file + ":" + line + " " + what;
+    }
+  }
+
+  private static List<Change> changes(String report) {
+    return CHANGE
+        .matcher(report)
+        .results()
+        .map(found -> new Change(found.group(1), found.group(2), found.group(3), found.group(4)))
+        .toList();
+  }
+
+  private static void row(String name, List<Change> changes) {
+    long noticed = changes.stream().filter(Change::isNoticed).count();
+    long stopped = changes.stream().filter(Change::isStopped).count();
+    System.out.printf(
+        Locale.ROOT, "%s | %d | %d | %d | %.1f%n", name, changes.size(), noticed, stopped, 100.0 * noticed / changes.size());
   }
 
   private static List<Path> packages() throws IOException {
@@ -82,6 +114,7 @@ class Mutation {
   private static void measure(Path sources) throws IOException, InterruptedException {
     String module = sources.subpath(0, 1).toString();
     System.err.println("measuring " + name(sources));
+    Files.createDirectories(Path.of(module, "target"));
     Process maven =
         new ProcessBuilder(
                 "mvn", "-q", "-ntp", "-Pmutation", "-Dmutated=" + name(sources), "-pl", module, "-am",

@@ -7,12 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.Vest;
 import dev.drafting.knit.band.FoldedBand;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -49,6 +51,57 @@ class TurnedHemTest {
     assertThrows(DraftingException.class, () -> TurnedHem.once(mm(20)).withTopstitchMargin(mm(20)));
   }
 
+  private static String accepted(Executable refused) {
+    return assertThrows(DraftingException.class, refused).accepted();
+  }
+
+  @Test
+  void aHemIsThreeToThreeHundredMillimetresDeep() {
+    assertEquals(mm(3), TurnedHem.once(mm(3)).depth());
+    assertEquals(mm(300), TurnedHem.twice(mm(300), mm(300)).turnIn());
+    assertEquals("3 mm to 300 mm", accepted(() -> TurnedHem.once(mm(2.9))));
+    assertEquals("3 mm to 300 mm", accepted(() -> TurnedHem.twice(mm(2.9), mm(20))));
+    assertEquals("up to 15 mm", accepted(() -> TurnedHem.twice(mm(15.1), mm(15))));
+  }
+
+  @Test
+  void theStitchingLiesOnTheHem() {
+    TurnedHem hem = TurnedHem.once(mm(20));
+    assertEquals(List.of(mm(-0.5)), hem.withTopstitchMargin(mm(19.5)).profile().topstitch());
+    assertEquals("over 0, less than 20 mm", accepted(() -> hem.withTopstitchMargin(mm(20))));
+    assertThrows(DraftingException.class, () -> hem.withTopstitchMargin(Length.ZERO));
+    assertThrows(DraftingException.class, () -> hem.withTopstitchMargin(mm(-1)));
+  }
+
+  @Test
+  void theRowsOfATwinNeedleAreOneAndAHalfToEightMillimetresApart() {
+    TurnedHem hem = TurnedHem.once(mm(20));
+    assertEquals(mm(1.5), hem.withTwinNeedle(mm(1.5)).twinGap());
+    assertEquals(mm(8), hem.withTwinNeedle(mm(8)).twinGap());
+    assertEquals("1.5 mm to 8 mm", accepted(() -> hem.withTwinNeedle(mm(8.1))));
+    assertFalse(hem.takesTwinNeedle(mm(1.4)));
+    TurnedHem narrow = TurnedHem.once(mm(5)); // 2 mm of margin, and half a millimetre to the fold
+    assertTrue(narrow.takesTwinNeedle(mm(2.5)));
+    assertEquals("1.5 mm to 2.5 mm", accepted(() -> narrow.withTwinNeedle(mm(2.6))));
+  }
+
+  @Test
+  void everySettingCounts() {
+    TurnedHem hem = TurnedHem.twice(mm(10), mm(15));
+    assertEquals("turned-hem", hem.id());
+    List<TurnedHem> others =
+        List.of(
+            TurnedHem.twice(mm(9), mm(15)),
+            TurnedHem.twice(mm(10), mm(16)),
+            hem.withTopstitchMargin(mm(3)),
+            hem.withTwinNeedle(mm(2)));
+    for (TurnedHem other : others) {
+      assertNotEquals(hem, other);
+      assertNotEquals(hem.hashCode(), other.hashCode());
+    }
+    assertThrows(UnsupportedOperationException.class, () -> hem.settings().clear());
+  }
+
   @Test
   void isAValue() {
     assertEquals(TurnedHem.once(mm(20)), TurnedHem.once(mm(20)));
@@ -80,6 +133,11 @@ class TurnedHemTest {
     FlareLimit limit = FlareLimit.ofRadius(Length.cm(60));
     assertEquals(1.46, limit.greatestDepth().toCm(), 5e-3);
     assertEquals(0.05, limit.excess(limit.greatestDepth()), 1e-12);
+    assertTrue(limit.allows(limit.greatestDepth()));
+    assertEquals(FlareLimit.ofRadius(Length.mm(600)), limit);
+    assertNotEquals(FlareLimit.ofRadius(Length.mm(601)), limit);
+    assertNotEquals(FlareLimit.ofRadius(Length.mm(601)).hashCode(), limit.hashCode());
+    assertEquals(Length.ZERO, FlareLimit.excess(mm(20), Angle.degrees(-90)));
     assertTrue(limit.allows(Length.cm(1.46)));
     assertFalse(limit.allows(Length.cm(1.47)));
     assertEquals("curve of radius 60 cm: turn up 14.6 mm at most", limit.toString());
