@@ -152,8 +152,8 @@ public final class CutPlan implements Serializable {
 
   /**
    * What cannot be cut well: allowances that are too wide for their curves, sewn edges without an
-   * allowance, paper that is too small for the piece marked on it, patches and plackets that
-   * reach too far.
+   * allowance, paper that is too small for the piece marked on it, patches and plackets that reach
+   * too far.
    *
    * @return an unmodifiable list
    */

@@ -231,8 +231,7 @@ public final class Pattern implements Serializable {
   public Pattern withPiece(Piece piece) {
     List<Piece> changed = new ArrayList<>(pieces);
     changed.set(indexOf(piece.name()), piece);
-    return checked(
-        new Pattern(name, version, List.copyOf(changed), seams, details, tolerances));
+    return checked(new Pattern(name, version, List.copyOf(changed), seams, details, tolerances));
   }
 
   /**

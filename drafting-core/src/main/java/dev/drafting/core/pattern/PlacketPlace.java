@@ -192,8 +192,7 @@ final class PlacketPlace {
     }
     Point left = point(-half, deep);
     return List.of(
-        stitch(
-            Curve.polyline(point(-half, top(-half)), left, right, point(half, top(half)))),
+        stitch(Curve.polyline(point(-half, top(-half)), left, right, point(half, top(half)))),
         cut("middle", Curve.line(slit, fork)),
         cut("end into both corners", Curve.polyline(left, fork, right)));
   }

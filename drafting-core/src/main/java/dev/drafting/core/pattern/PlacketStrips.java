@@ -2,13 +2,12 @@ package dev.drafting.core.pattern;
 
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
-import dev.drafting.core.measure.Length;
 import java.util.List;
 
 /**
- * The strips of a placket, cut on their fold: as long as the opening and a little more, which is cut
- * even with the edge once they are sewn on (common practice, no source). The fasteners lie in the
- * middle of the placket, at even distances and half a distance from either end.
+ * The strips of a placket, cut on their fold: as long as the opening and a little more, which is
+ * cut even with the edge once they are sewn on (common practice, no source). The fasteners lie in
+ * the middle of the placket, at even distances and half a distance from either end.
  */
 final class PlacketStrips {
   private static final double TRIMMED_MM = 10;

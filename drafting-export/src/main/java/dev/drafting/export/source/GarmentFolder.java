@@ -96,6 +96,8 @@ public final class GarmentFolder {
             "smoothed",
             "pieces",
             "seams",
+            "patches",
+            "plackets",
             "finishes",
             "fabrics",
             "original",
@@ -115,17 +117,21 @@ public final class GarmentFolder {
         SeamReader.read(
             fields.get("seams"), edges, fields.find("sewing").map(SewingReader::machines));
     Map<EdgeRef, Finish> finishes = FinishReader.finishes(fields.get("finishes"), edges);
-    requireOneEach(fields, edges, seams.finishes(), finishes);
+    PatchReader patches = PatchReader.read(fields, edges);
+    Map<EdgeRef, Finish> sewn = new LinkedHashMap<>(patches.finishes());
+    sewn.putAll(seams.finishes());
+    requireOneEach(fields, edges, sewn, finishes);
     List<TruedPiece> trued = sources.stream().map(source -> trued(source, wander)).toList();
     List<Piece> pieces = pieces(sources, trued);
     Pattern plain = whole.placed(() -> Pattern.of(name, pieces, seams.seams()));
-    Pattern traced = whole.placed(() -> finished(plain, seams.finishes(), finishes));
+    Pattern traced = whole.placed(() -> finished(plain, sewn, finishes));
     Length evened = fields.or("evened", Length.ZERO, e -> e.length(Length.ZERO, MOST_EVENED));
     Pattern even = whole.placed(() -> fitted(traced, sources, evened));
     Angle smoothed = Angle.degrees(fields.or("smoothed", 0.0, e -> e.quantity("°", 0, MOST_BENT)));
-    Pattern pattern =
+    Pattern smooth =
         whole.placed(
             () -> smoothed.equals(Angle.ZERO) ? even : Assembly.of(even).smoothed(smoothed));
+    Pattern pattern = PlacketReader.on(patches.on(smooth), fields, edges);
     Map<String, Draft> makes =
         DraftReader.makes(fields, pattern, cloths(sources, finishes), openings(finishes));
     return new Garment(about, tracings, trued, pattern, makes);

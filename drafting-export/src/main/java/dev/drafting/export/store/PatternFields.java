@@ -2,7 +2,6 @@ package dev.drafting.export.store;
 
 import static dev.drafting.export.store.Json.fields;
 
-import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.offset.CornerSide;
 import dev.drafting.core.offset.CornerTreatment;
@@ -16,12 +15,13 @@ import dev.drafting.core.pattern.Notch;
 import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Placket;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.pattern.SharedPaper;
 import java.util.List;
 import java.util.Map;
 
-/** A pattern: its pieces, seams, shared papers and patches. */
+/** A pattern: its pieces, seams, shared papers, patches and plackets. */
 final class PatternFields {
   private final FinishFields finishes;
 
@@ -40,7 +40,10 @@ final class PatternFields {
             "seams", pattern.seams().stream().map(PatternFields::of).toList(),
             "sharedPapers", pattern.sharedPapers().stream().map(PatternFields::of).toList());
     if (!pattern.patches().isEmpty()) {
-      fields.put("patches", pattern.patches().stream().map(PatternFields::of).toList());
+      fields.put("patches", pattern.patches().stream().map(PatchFields::of).toList());
+    }
+    if (!pattern.plackets().isEmpty()) {
+      fields.put("plackets", pattern.plackets().stream().map(PatchFields::of).toList());
     }
     return fields;
   }
@@ -115,14 +118,6 @@ final class PatternFields {
     return fields("name", paper.name(), "outer", paper.outerPiece(), "inner", paper.innerPiece());
   }
 
-  private static Map<String, Object> of(Patch patch) {
-    return fields(
-        "piece", patch.piece(),
-        "base", patch.base(),
-        "at", new double[] {patch.at().x(), patch.at().y()},
-        "openEdges", patch.openEdges());
-  }
-
   Pattern read(Node node) {
     List<Piece> pieces = node.get("pieces").list(this::piece);
     List<Seam> seams = node.get("seams").list(PatternFields::seam);
@@ -136,8 +131,11 @@ final class PatternFields {
           for (SharedPaper paper : node.get("sharedPapers").list(PatternFields::sharedPaper)) {
             pattern = pattern.withSharedPaper(paper);
           }
-          for (Node patch : node.find("patches").map(all -> all.list(p -> p)).orElse(List.of())) {
-            pattern = pattern.withPatch(patch(patch));
+          for (Patch patch : PatchFields.patches(node)) {
+            pattern = pattern.withPatch(patch);
+          }
+          for (Placket placket : PatchFields.plackets(node)) {
+            pattern = pattern.withPlacket(placket);
           }
           return pattern;
         });
@@ -251,22 +249,6 @@ final class PatternFields {
 
   private static EdgeRef edgeRef(Node node) {
     return node.placed(() -> EdgeRef.parse(node.text()));
-  }
-
-  private static Patch patch(Node node) {
-    double[] at = node.get("at").numbers();
-    if (at.length != 2) {
-      throw node.get("at").fault("this is no point").accepted("x and y");
-    }
-    return node.placed(
-        () -> {
-          Patch patch =
-              Patch.of(node.get("piece").text(), node.get("base").text(), new Point(at[0], at[1]));
-          for (String open : node.get("openEdges").list(Node::text)) {
-            patch = patch.openAt(open);
-          }
-          return patch;
-        });
   }
 
   private static SharedPaper sharedPaper(Node node) {

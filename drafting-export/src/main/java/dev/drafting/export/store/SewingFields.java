@@ -2,6 +2,7 @@ package dev.drafting.export.store;
 
 import static dev.drafting.export.store.Json.fields;
 
+import dev.drafting.core.measure.Length;
 import dev.drafting.knit.band.MarkSpacing;
 import dev.drafting.knit.band.Outcome;
 import dev.drafting.knit.band.SewnResult;
@@ -49,7 +50,8 @@ final class SewingFields {
         "length", LENGTHS.contains(rule.kind()) ? rule.length() : null,
         "joinAllowance", rule.joinAllowance(),
         "joinAt", rule.joinAt().orElse(null),
-        "marks", rule.marks());
+        "marks", rule.marks(),
+        "lap", rule.lap().isZero() ? null : rule.lap());
   }
 
   static Map<String, Object> of(SewnResult result) {
@@ -109,7 +111,8 @@ final class SewingFields {
               };
           StripRule joined =
               rule.withJoinAllowance(node.get("joinAllowance").length())
-                  .withMarks(node.get("marks").constant(MarkSpacing.class));
+                  .withMarks(node.get("marks").constant(MarkSpacing.class))
+                  .withLap(node.find("lap").map(Node::length).orElse(Length.ZERO));
           return node.find("joinAt").map(at -> joined.withJoinAt(at.text())).orElse(joined);
         });
   }

@@ -8,6 +8,7 @@ import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Fullness;
+import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.knit.Draft;
@@ -120,6 +121,51 @@ class GarmentFolderTest {
     assertTrue(DESCRIPTION.contains(from), from);
     Files.writeString(folder.resolve("garment.json"), DESCRIPTION.replace(from, to));
     return Refusal.of(() -> GarmentFolder.read(folder));
+  }
+
+  /** The pocket lies 3 cm from the fold and 12 cm up; its three stitched edges are turned in. */
+  @Test
+  void aPocketIsLaidOnTheFront() throws IOException {
+    String raw =
+        "{\"edges\": [\"pocket right\", \"pocket bottom\", \"pocket left\"], \"finish\": \"raw\"},";
+    String patches =
+        "\"patches\": [{\"piece\": \"pocket\", \"on\": \"front\", \"across\": \"3 cm\","
+            + " \"up\": \"12 cm\", \"open\": [\"top\"], \"allowance\": \"8 mm\"}], \"finishes\": [";
+    String laid = DESCRIPTION.replace(raw, "").replace("\"finishes\": [", patches);
+    Files.writeString(folder.resolve("garment.json"), laid);
+    Pattern pattern = GarmentFolder.read(folder).pattern();
+    Patch patch = pattern.patches().get(0);
+    assertEquals(List.of("top"), patch.openEdges());
+    assertEquals(30, patch.outline(pattern).bounds().minX(), 1e-6);
+    double hem = pattern.piece("front").outline().bounds().minY();
+    assertEquals(hem + 120, patch.outline(pattern).bounds().minY(), 1e-6);
+    assertEquals(
+        "seam with 8 mm allowance",
+        pattern.edge(EdgeRef.parse("pocket bottom")).finish().describe());
+    Files.writeString(
+        folder.resolve("garment.json"), DESCRIPTION.replace("\"finishes\": [", patches));
+    String both = Refusal.of(() -> GarmentFolder.read(folder));
+    assertTrue(both.contains("in a seam and has a finish as well"), both);
+    Files.writeString(
+        folder.resolve("garment.json"), laid.replace("\"on\": \"front\"", "\"on\": \"hat\""));
+    String unknown = Refusal.of(() -> GarmentFolder.read(folder));
+    assertTrue(unknown.contains("hat") && unknown.contains("patches"), unknown);
+  }
+
+  @Test
+  void aFrontIsOpenedByAPlacket() throws IOException {
+    String plackets =
+        "\"plackets\": [{\"edge\": \"front waist\", \"length\": \"14 cm\", \"width\": \"2 cm\","
+            + " \"fasteners\": 4}], \"finishes\": [";
+    String opened = DESCRIPTION.replace("\"finishes\": [", plackets);
+    Files.writeString(folder.resolve("garment.json"), opened);
+    assertEquals(
+        "[placket at front / waist, 140 mm long, 20 mm wide, with 4 fasteners]",
+        GarmentFolder.read(folder).pattern().plackets().toString());
+    Files.writeString(
+        folder.resolve("garment.json"), opened.replace("front waist\", \"l", "front side\", \"l"));
+    String sewn = Refusal.of(() -> GarmentFolder.read(folder));
+    assertTrue(sewn.contains("plackets") && sewn.contains("sewn in a seam"), sewn);
   }
 
   @Test

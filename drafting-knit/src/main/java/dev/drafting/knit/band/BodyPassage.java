@@ -21,8 +21,8 @@ import org.jspecify.annotations.Nullable;
  * <p>It stretches as far as the tightest of three: its strip, {@code loop x (1 + usable stretch of
  * the strip)}; the garment's own edge at the seam of the strip, {@code join line x (1 + usable
  * stretch of the body)}; and that seam, {@code join line x (1 + what its stitches give)}, where
- * that is known. Both sides of a placket are added. That must reach the girth and a little clearance.
- * The usable share of the stretch is {@link Fabric#usableStretch()}.
+ * that is known. Both sides of a placket are added. That must reach the girth and a little
+ * clearance. The usable share of the stretch is {@link Fabric#usableStretch()}.
  *
  * <pre>{@code
  * Draft top = Draft.of(Templates.installed().get("sleeveless-top").pattern()).withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.4)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.8));
@@ -89,7 +89,14 @@ public final class BodyPassage implements Serializable {
    */
   public static BodyPassage of(Strip strip, Fabric body, BodyPart part, Length girth) {
     return new BodyPassage(
-        strip.opening(), strip, body, part, positive(part, girth), USUAL_CLEARANCE, null, Length.ZERO);
+        strip.opening(),
+        strip,
+        body,
+        part,
+        positive(part, girth),
+        USUAL_CLEARANCE,
+        null,
+        Length.ZERO);
   }
 
   /**
@@ -103,7 +110,8 @@ public final class BodyPassage implements Serializable {
    * @throws DraftingException if the girth is nothing
    */
   public static BodyPassage of(Opening opening, Fabric body, BodyPart part, Length girth) {
-    return new BodyPassage(opening, null, body, part, positive(part, girth), USUAL_CLEARANCE, null, Length.ZERO);
+    return new BodyPassage(
+        opening, null, body, part, positive(part, girth), USUAL_CLEARANCE, null, Length.ZERO);
   }
 
   private static Length positive(BodyPart part, Length girth) {

@@ -273,7 +273,9 @@ public final class Strip implements Serializable {
         .map(
             mark ->
                 new StripMark(
-                    mark.along().times(fit.larger()).plus(rule().lap().dividedBy(2)), places.of(mark.onEdge()), mark.label()))
+                    mark.along().times(fit.larger()).plus(rule().lap().dividedBy(2)),
+                    places.of(mark.onEdge()),
+                    mark.label()))
         .toList();
   }
 

@@ -180,8 +180,7 @@ public final class StripRule implements Serializable {
   @Experimental
   public StripRule withLap(Length width) {
     Length checked = BandWidths.within("lap of the ends", width, Length.ZERO, Length.mm(100));
-    return with(
-        new Making(making.joinAllowance(), making.joinAt(), making.spacing(), checked));
+    return with(new Making(making.joinAllowance(), making.joinAt(), making.spacing(), checked));
   }
 
   /**

@@ -34,7 +34,7 @@ import java.util.List;
  * Pattern tee = new TShirt().pattern(Dimensions.of().with("cap ease", Length.mm(8)));
  * double armholes = 2 * tee.edge(EdgeRef.parse("front armhole")).length().toMm();
  * Math.round(tee.edge(EdgeRef.parse("sleeve cap")).length().toMm() - armholes);  // => 8
- * new TShirt().pattern(Dimensions.of().withChoice("neck", "placket")).plackets();  // => [placket at front / neck, 130 mm long, 25 mm wide, with 3 fasteners]
+ * new TShirt().pattern(Dimensions.of().withChoice("neck", "placket")).plackets();  // => [placket at front / neck, 128 mm long, 25 mm wide, with 3 fasteners]
  * }</pre>
  *
  * @since 0.1

@@ -8,6 +8,8 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.template.Choice;
+import dev.drafting.core.template.Dimension;
 import dev.drafting.core.template.Dimensions;
 import dev.drafting.core.template.GarmentTemplate;
 import dev.drafting.core.template.SizeRun;
@@ -95,6 +97,44 @@ class GarmentsTest {
                           draft.findings().toString());
                     }))
         .toList();
+  }
+
+  /** With every option of every choice, at the bounds of the length: nothing worse than a note. */
+  @TestFactory
+  List<DynamicTest> everyOptionIsDraftedWithoutProblems() {
+    Templates all = Templates.installed();
+    return all.ids().stream()
+        .map(all::get)
+        .filter(template -> !template.choices().isEmpty())
+        .map(
+            template ->
+                DynamicTest.dynamicTest(template.id(), () -> everyOptionIsDrafted(template)))
+        .toList();
+  }
+
+  private static void everyOptionIsDrafted(GarmentTemplate template) {
+    for (Choice choice : template.choices()) {
+      for (String option : choice.options()) {
+        Dimensions chosen = Dimensions.of().withChoice(choice.name(), option);
+        for (Dimension dimension : template.dimensions()) {
+          for (Length bound : List.of(dimension.least(), dimension.most())) {
+            if (dimension.name().equals("length")) {
+              assertDrafted(template, chosen.with("length", bound));
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private static void assertDrafted(GarmentTemplate template, Dimensions given) {
+    Draft draft =
+        Draft.of(template.pattern(given))
+            .withFabric("body", JERSEY)
+            .withFabric("rib", Fabric.of("rib", Structure.RIB, 0.80));
+    assertTrue(
+        draft.findings().stream().allMatch(finding -> finding.toString().startsWith("NOTE")),
+        given + ": " + draft.findings());
   }
 
   /**

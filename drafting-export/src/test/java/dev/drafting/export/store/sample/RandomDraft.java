@@ -199,6 +199,7 @@ public final class RandomDraft {
         };
     rule = random.nextBoolean() ? rule.withJoinAllowance(between(0, 20)) : rule;
     rule = random.nextBoolean() ? rule.withJoinAt("side") : rule;
+    rule = random.nextInt(4) == 0 ? rule.withLap(between(0, 100)) : rule;
     return rule.withMarks(any(MarkSpacing.values()));
   }
 

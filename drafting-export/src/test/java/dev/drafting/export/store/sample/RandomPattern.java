@@ -22,6 +22,7 @@ import dev.drafting.core.pattern.Notch;
 import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Placket;
 import dev.drafting.core.pattern.RawEdge;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.pattern.SeamFinish;
@@ -77,10 +78,17 @@ final class RandomPattern {
     if (pieces.stream().anyMatch(piece -> piece.name().equals("patch"))) {
       pattern = random.nextBoolean() ? pattern.withPatch(laid()) : pattern;
     }
+    pattern = random.nextInt(4) == 0 ? pattern.withPlacket(placket()) : pattern;
     pattern = random.nextBoolean() ? pattern.withVersion("v" + random.nextInt(9)) : pattern;
     return random.nextInt(4) == 0
         ? pattern.withSharedPaper(SharedPaper.of("both", "back", "front"))
         : pattern;
+  }
+
+  private Placket placket() {
+    Length width = between(8, 30);
+    return Placket.of("front hem", width.plus(between(0, 100)), width)
+        .withFasteners(random.nextInt(6));
   }
 
   private Length between(double least, double most) {
