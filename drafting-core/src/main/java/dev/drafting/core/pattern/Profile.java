@@ -4,6 +4,7 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -56,7 +57,13 @@ public final class Profile implements Serializable {
   }
 
   private List<Length> at(LineRole role) {
-    return lines.stream().filter(l -> l.role() == role).map(ProfileLine::distance).toList();
+    List<Length> distances = new ArrayList<>();
+    for (ProfileLine line : lines) {
+      if (line.role() == role) {
+        distances.add(line.distance());
+      }
+    }
+    return List.copyOf(distances);
   }
 
   /**

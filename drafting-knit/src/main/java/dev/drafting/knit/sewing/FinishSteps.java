@@ -9,7 +9,7 @@ import dev.drafting.knit.band.FacedStrip;
 import dev.drafting.knit.band.FoldedBand;
 import dev.drafting.knit.band.MarkSpacing;
 import dev.drafting.knit.band.Strip;
-import dev.drafting.knit.band.StripMark;
+import dev.drafting.knit.band.StripSection;
 import dev.drafting.knit.band.WrappedBinding;
 import dev.drafting.knit.hem.TurnedHem;
 import dev.drafting.knit.wording.Wording;
@@ -39,7 +39,7 @@ final class FinishSteps {
   /** Strips for openings that are named alike. */
   private static Step strip(FinishTask task, List<Strip> strips, Stitch stitch) {
     Strip strip = strips.get(0);
-    List<StripMark> marks = strip.marks();
+    List<StripSection> sections = strip.sections();
     String noun = strip.finish().noun();
     String title = "Sew on the " + task.name() + " " + (strips.size() > 1 ? noun + "s" : noun);
     String text =
@@ -48,9 +48,9 @@ final class FinishSteps {
                 ? lapped(strip)
                 : strip.rule().lap().isPositive()
                     ? atPlacket(strip)
-                    : task.isFlat() ? flat(task.openSeam()) : round(strip, marks))
+                    : task.isFlat() ? flat(task.openSeam()) : round(strip, sections))
             + stretching(strips)
-            + mitres(marks)
+            + mitres(sections)
             + " "
             + sewing(strip)
             + " Sew it on in "
@@ -59,7 +59,7 @@ final class FinishSteps {
     return Step.of(title, text);
   }
 
-  private static String round(Strip strip, List<StripMark> marks) {
+  private static String round(Strip strip, List<StripSection> sections) {
     String bulk =
         strip.finish() instanceof FoldedBand
             ? " Clip the join's allowances at mid-width and turn them to opposite sides, so that"
@@ -70,7 +70,7 @@ final class FinishSteps {
         + " to a loop, open the join and mark it."
         + bulk
         + " Pin mark to mark with the join at "
-        + where(marks)
+        + where(sections)
         + ". ";
   }
 
@@ -116,8 +116,8 @@ final class FinishSteps {
         + ".";
   }
 
-  private static String where(List<StripMark> marks) {
-    String first = marks.get(0).label();
+  private static String where(List<StripSection> sections) {
+    String first = sections.get(0).from();
     return first.startsWith("join: ") ? first.substring("join: ".length()) : "the first mark";
   }
 
@@ -134,8 +134,8 @@ final class FinishSteps {
         : "Do not stretch anything.";
   }
 
-  private static String mitres(List<StripMark> marks) {
-    boolean mitred = marks.stream().anyMatch(mark -> mark.label().contains("mitred"));
+  private static String mitres(List<StripSection> sections) {
+    boolean mitred = sections.stream().anyMatch(section -> section.from().contains("mitred"));
     return mitred
         ? " At a mitred corner fold the strip there, sew across it along the line that halves the"
             + " corner, and trim what is left."

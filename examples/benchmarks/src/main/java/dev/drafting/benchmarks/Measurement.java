@@ -39,6 +39,8 @@ record Measurement(Map<String, Double> nanoseconds, Map<String, Double> bytes) {
                     .mode(Mode.AverageTime)
                     .timeUnit(TimeUnit.NANOSECONDS)
                     .forks(1)
+                    // Whatever the build runs with, measurements run with all compilers.
+                    .jvmArgs("-XX:+UseSerialGC")
                     .warmupIterations(3)
                     .warmupTime(TimeValue.seconds(1))
                     .measurementIterations(5)
