@@ -9,6 +9,7 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Edge;
+import dev.drafting.core.pattern.Notch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.SeamFinish;
@@ -87,5 +88,41 @@ class ChalkTableTest {
         100, table.points().stream().mapToDouble(p -> p.across().toMm()).max().orElse(0), 1e-9);
     assertEquals(
         0, table.points().stream().mapToDouble(p -> p.across().toMm()).min().orElse(9), 1e-9);
+  }
+
+  /** The fold may be told first, last or between, and the grain of a half may lie otherwise. */
+  @Test
+  void aHalfIsChalkedAlongItsFoldHoweverItIsTold() {
+    Piece half = front().piece();
+    List<String> expected = chalked(half);
+    for (int first = 1; first < half.edges().size(); first++) {
+      assertEquals(expected, chalked(Rectangles.toldFrom(half, first)), "from edge " + first);
+    }
+    assertEquals(expected, chalked(half.withGrain(Angle.degrees(0))), "grain across");
+  }
+
+  private static List<String> chalked(Piece piece) {
+    CutPlan plan = CutPlan.of(Pattern.of("vest", List.of(piece), List.of()));
+    return ChalkTable.of(plan.pieces().get(0)).points().stream()
+        .map(point -> point.toString().replace("-0 mm", "0 mm"))
+        .toList();
+  }
+
+  /** Lying on its side with 10 mm all round, a notch 40 mm along the right edge. */
+  @Test
+  void notchesAreChalkedAsThePieceLies() {
+    SeamFinish seam = SeamFinish.of(Length.mm(10));
+    Piece pocket =
+        Rectangles.piece("pocket", 200, 80)
+            .withFinish("bottom", seam)
+            .withFinish("right", seam)
+            .withFinish("top", seam)
+            .withFinish("left", seam)
+            .withGrain(Angle.degrees(0))
+            .withNotch(Notch.of("right", Length.mm(40), "middle"));
+    ChalkTable table =
+        ChalkTable.of(
+            CutPlan.of(Pattern.of("mending", List.of(pocket), List.of())).pieces().get(0));
+    assertEquals("[notch middle: 220 mm up, 50 mm across]", table.notches().toString());
   }
 }

@@ -139,7 +139,9 @@ class HemCheckTest {
     return HemCheck.findings(opening, TurnedHem.once(Length.mm(depth))).get(0).reason();
   }
 
-  /** A bend counts over a hand of 100 mm: half of it bent with a radius of 200 is 400 all in all. */
+  /**
+   * A bend counts over a hand of 100 mm: half of it bent with a radius of 200 is 400 all in all.
+   */
   @Test
   void aShortBendCountsOverAHand() {
     assertEquals(400, limit(bent(25, 0)), 0.5);
@@ -171,7 +173,9 @@ class HemCheckTest {
     return Assembly.of(
             Pattern.of(
                 "tube",
-                List.of(bentHalf("front", radius, atFold, atSide), bentHalf("back", radius, atFold, atSide)),
+                List.of(
+                    bentHalf("front", radius, atFold, atSide),
+                    bentHalf("back", radius, atFold, atSide)),
                 List.of(Seam.of("side", "front side", "back side"))))
         .opening("hem");
   }
