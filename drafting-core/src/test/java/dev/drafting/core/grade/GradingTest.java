@@ -8,11 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
+import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.Notch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Seam;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -155,5 +158,86 @@ class GradingTest {
     assertEquals("size XL", VestRules.grading().pattern("XL").version());
     Point fold = VestRules.grading().pattern("XL").piece("front").corner("neck", "fold").at();
     assertEquals(0, fold.x(), 0);
+  }
+
+  @Test
+  void sizesStandInTheOrderOfTheirSteps() {
+    Grading grading =
+        Grading.of(VestRules.vest(), "M", VestRules.rules("front"))
+            .with("giant", 50)
+            .with("S", -1)
+            .with("L", 1);
+    assertEquals(List.of("S", "M", "L", "giant"), grading.names());
+    assertEquals(VestRules.rules("front"), grading.rules());
+    Grading least = Grading.of(VestRules.vest(), "M", List.of()).with("tiny", -50);
+    assertEquals(List.of("tiny", "M"), least.names());
+    assertThrows(DraftingException.class, () -> grading.with(" ", 2));
+    assertThrows(DraftingException.class, () -> grading.with("tiny", -50.1));
+    Grading two = Grading.of(VestRules.vest(), "M", VestRules.rules("front")).with("S", -1);
+    assertEquals(List.of("S", "M"), List.copyOf(two.patterns().keySet()));
+    assertEquals(two.pattern("S"), two.patterns().get("S"));
+    assertThrows(UnsupportedOperationException.class, () -> two.patterns().clear());
+  }
+
+  /** The side of the vest grows with the corner at its armhole: 1 mm may be stretched in. */
+  @Test
+  void sidesThatDifferByAMillimetreRaiseNothing() {
+    assertEquals(List.of(), lengthened(1).findings());
+    Finding finding = lengthened(-1.1).findings().get(0);
+    assertTrue(
+        finding.reason().startsWith("In size L front side is 1.1 mm shorter than"),
+        finding.reason());
+    Grading two = lengthened(2).with("XL", 2);
+    assertEquals(1, two.findings().size());
+    assertTrue(two.findings().get(0).reason().startsWith("In size XL front side is 4 mm longer"));
+  }
+
+  /** A tube whose front is longer by so much a step. */
+  private static Grading lengthened(double mm) {
+    Pattern tube =
+        Pattern.of(
+            "tube",
+            List.of(half("front"), half("back")),
+            List.of(Seam.of("side", "front side", "back side")));
+    return Grading.of(tube, "M", List.of(rule("front", "side", "top", 0, mm))).with("L", 1);
+  }
+
+  private static Piece half(String name) {
+    Point a = new Point(0, 0);
+    Point b = new Point(200, 0);
+    Point c = new Point(200, 400);
+    Point d = new Point(0, 400);
+    return Piece.of(
+        name,
+        List.of(
+            Edge.of("hem", Curve.line(a, b)),
+            Edge.of("side", Curve.line(b, c)),
+            Edge.of("top", Curve.line(c, d)),
+            Edge.onFold(Curve.line(d, a))));
+  }
+
+  @Test
+  void rulesAreValues() {
+    GradeRule rule = rule("front", "hem", "side", 10, 5);
+    assertEquals("front, hem to side: 10 mm across, 5 mm along", rule.toString());
+    assertEquals("front", rule.piece());
+    assertEquals(Length.mm(10), rule.across());
+    assertEquals(Length.mm(5), rule.along());
+    assertEquals(rule, rule("front", "hem", "side", 10, 5));
+    assertNotEquals(rule, rule("front", "hem", "side", 10, 6));
+    assertNotEquals(rule.hashCode(), rule("front", "hem", "side", 10, 6).hashCode());
+    assertNotEquals(rule, "front");
+    Grading one = Grading.of(VestRules.vest(), "M", List.of(rule));
+    assertEquals("vest in sizes M, drawn in M, 1 corner moves", one.toString());
+    List<Grading> others =
+        List.of(
+            Grading.of(VestRules.vest(), "M", List.of()),
+            Grading.of(VestRules.vest(), "L", List.of(rule)),
+            Grading.of(VestRules.vest().withVersion("2"), "M", List.of(rule)),
+            one.with("L", 1));
+    for (Grading other : others) {
+      assertNotEquals(one, other);
+      assertNotEquals(one.hashCode(), other.hashCode());
+    }
   }
 }

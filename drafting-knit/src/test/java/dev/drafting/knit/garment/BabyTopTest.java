@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
@@ -19,6 +21,7 @@ import dev.drafting.knit.sewing.Construction;
 import dev.drafting.knit.sewing.SewingChoices;
 import dev.drafting.knit.sewing.Step;
 import java.util.List;
+import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -56,6 +59,40 @@ class BabyTopTest {
       assertEquals(45, neckPoint.distanceTo(start.midpoint(end)).toMm(), 1e-9);
       assertEquals(90, piece.corner("lap", "neck").interiorAngle().toDegrees(), 1e-6);
       assertEquals(180, piece.corner("armhole", "lap").interiorAngle().toDegrees(), 1e-6);
+    }
+  }
+
+  /** At the fold the neck lies as deep as given, at its tip the shoulder as low as given. */
+  @Test
+  void neckAndShoulderLieWhereTheyAreGiven() {
+    Map<String, Double> depths = Map.of("front", 55.0, "back", 25.0);
+    Dimensions given =
+        Dimensions.of()
+            .with("shoulder drop", Length.mm(12))
+            .with("front neck depth", Length.mm(55))
+            .with("back neck depth", Length.mm(25));
+    Pattern drawn = new BabyTop().pattern(given);
+    for (String name : List.of("front", "back")) {
+      Piece piece = drawn.piece(name);
+      double depth = depths.getOrDefault(name, 0.0);
+      assertEquals(310 - depth, piece.corner("neck", "fold").at().y(), 1e-9);
+      Curve lap = piece.edge("lap").curve();
+      assertEquals(310 - 12, lap.start().midpoint(lap.end()).y(), 1e-9);
+    }
+  }
+
+  /** The armhole leaves the side at a right angle and bends one way only, less than straight up. */
+  @Property(tries = 50)
+  void theArmholeIsOneHollowCurve(@ForAll @IntRange(min = 30, max = 60) int lap) {
+    Pattern drawn = new BabyTop().pattern(Dimensions.of().with("lap", Length.mm(lap)));
+    for (String name : List.of("front", "back")) {
+      Piece piece = drawn.piece(name);
+      assertEquals(90, piece.corner("side", "armhole").interiorAngle().toDegrees(), 1e-6);
+      Segment armhole = piece.edge("armhole").curve().segments().get(0);
+      for (int i = 0; i <= 40; i++) {
+        double radius = -1 / armhole.curvatureAt(i / 40.0);
+        assertTrue(radius > 10, name + ": a radius of " + radius + " at " + i);
+      }
     }
   }
 

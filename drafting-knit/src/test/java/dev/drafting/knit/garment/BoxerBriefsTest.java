@@ -52,6 +52,17 @@ class BoxerBriefsTest {
     assertEquals(900 / 2.0 + 130 - bottom - 65, hem, 1e-9);
   }
 
+  /** A quarter of the hip at each side of front and back, half the pouch missing at the front. */
+  @Test
+  void theUpperEdgeIsAsWideAsTheHipAndHigherAtTheBack() {
+    Piece leg = briefs.piece("leg");
+    Point front = leg.corner("front", "waist").at();
+    Point back = leg.corner("waist", "back centre").at();
+    assertEquals(900 / 2.0 - 130 / 2.0, front.x() - back.x(), 1e-9);
+    assertEquals(90 + 210, front.y(), 1e-9);
+    assertEquals(90 + 210 + 30, back.y(), 1e-9);
+  }
+
   /** Where all seams meet between the legs the cloth lies flat: four right angles. */
   @Test
   void theForkIsFlat() {

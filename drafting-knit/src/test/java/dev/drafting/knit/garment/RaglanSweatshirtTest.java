@@ -7,6 +7,7 @@ import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.cut.CutPlan;
 import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
@@ -100,6 +101,38 @@ class RaglanSweatshirtTest {
     for (int i = 0; i < 2; i++) {
       double onBack = raglan.piece("back").notches().get(i).along().toMm();
       assertEquals(onBack, sleeve.notches().get(1 + i).along().toMm(), 1e-6);
+    }
+  }
+
+  /** One notch a third of the way up tells the front, another a thirtieth further the back. */
+  @Test
+  void theNotchesAreAThirdOfTheWayUp() {
+    List<Double> onBack = shares(raglan.piece("back"));
+    assertEquals(1 / 3.0, shares(raglan.piece("front")).get(0), 1e-9);
+    assertEquals(1 / 3.0, onBack.get(0), 1e-9);
+    assertEquals(1 / 3.0 + 1 / 30.0, onBack.get(1), 1e-9);
+  }
+
+  private static List<Double> shares(Piece piece) {
+    Length all = piece.edge("raglan").length();
+    return piece.notches().stream().map(notch -> notch.along().ratioTo(all)).toList();
+  }
+
+  /** Square to the side and hollow at first, it bulges by no more than a few millimetres after. */
+  @Test
+  void theRaglanLineRunsCloseToItsChord() {
+    for (String body : List.of("front", "back")) {
+      Curve line = raglan.piece(body).edge("raglan").curve();
+      Vector chord = line.end().minus(line.start()).unit();
+      double hollow = 0;
+      double bulge = 0;
+      for (int i = 1; i < 40; i++) {
+        Vector at = line.pointAt(line.length().times(i / 40.0)).minus(line.start());
+        hollow = Math.max(hollow, chord.cross(at));
+        bulge = Math.max(bulge, -chord.cross(at));
+      }
+      assertTrue(hollow > 5 && hollow < 25, body + " is hollow by " + hollow);
+      assertTrue(bulge < 5, body + " bulges by " + bulge);
     }
   }
 
