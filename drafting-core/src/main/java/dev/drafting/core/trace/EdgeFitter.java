@@ -90,7 +90,8 @@ final class EdgeFitter {
               ? plain(form, single.samples, ends, best.kept, last.fitted)
               : robust(form, single.samples, ends, null);
       if (isImproved(best, last, ends)) {
-        best = adequate ? robust(form, single.samples, ends, last.fitted) : last;
+        EdgeFit again = adequate ? robust(form, single.samples, ends, last.fitted) : last;
+        best = isImproved(best, again, ends) ? again : last;
         last = best;
         idle = 0;
       } else {
@@ -184,11 +185,12 @@ final class EdgeFitter {
 
   /** Fits with less and less regard for points that stand off, then plainly without them. */
   private EdgeFit robust(Form form, Samples samples, Ends ends, @Nullable Fitted near) {
-    EdgeFit fit = plain(form, samples, ends, EdgeFit.all(samples.size()), near);
+    EdgeFit fit = plain(form, samples, ends, likely(samples), near);
     double[] off = distances(fit.fitted, samples.size());
     double scale = scale(off);
     if (vetted || largest(off) <= SUSPECT * scale) {
-      return fit;
+      boolean all = fit.keptCount() == samples.size();
+      return all ? fit : plain(form, samples, ends, EdgeFit.all(samples.size()), fit.fitted);
     }
     Fitted fitted = fit.fitted;
     double[] weights = EdgeFit.weights(fit.kept);
@@ -211,6 +213,12 @@ final class EdgeFitter {
       kept[i] = weights[i] > 0;
     }
     return plain(form, samples, ends, refusesFew(kept) ? kept : EdgeFit.all(kept.length), fitted);
+  }
+
+  /** All points but those that look like slips before anything is fitted. */
+  private boolean[] likely(Samples samples) {
+    boolean[] likely = vetted ? EdgeFit.all(samples.size()) : samples.withoutSlips(noise.mm);
+    return refusesFew(likely) ? likely : EdgeFit.all(samples.size());
   }
 
   private double scale(double[] off) {

@@ -19,8 +19,11 @@ final class OutlineFit {
   /** One false alarm in a hundred. */
   private static final double DEVIATIONS = 2.58;
 
-  /** The median of the squares of a gap with two coordinates, as a share of their mean. */
-  private static final double MEDIAN_OF_SQUARES = 0.693;
+  /**
+   * The squares of gaps between strokes that a wandering pencil exceeds once in a hundred times, in
+   * variances: two ends, each off in two directions.
+   */
+  private static final double WIDE_GAP = 4 * Math.log(100);
 
   private final Outline outline;
   private final List<FittedEdge> edges;
@@ -123,23 +126,17 @@ final class OutlineFit {
 
   /**
    * How surely the ends of the strokes say where each corner is, against a point's distance from
-   * its edge: judged from the gaps between the strokes.
+   * its edge: as surely, unless the gap between the strokes is wider than the pencil wanders.
    */
   private double[] surety() {
     int n = edges.size();
-    double[] gaps = new double[n + 1];
-    for (int i = 0; i <= n; i++) {
-      boolean fold = outline.folded() && (i == 0 || i == n);
-      gaps[i] = fold ? 0 : gap(edges.get((i + n - 1) % n).fit(), edges.get(i % n).fit());
-    }
-    double[] sorted = outline.folded() ? Arrays.copyOfRange(gaps, 1, n) : gaps.clone();
-    Arrays.sort(sorted);
-    double usual = sorted.length == 0 ? 0 : sorted[sorted.length / 2] / MEDIAN_OF_SQUARES;
     double wander = Math.min(noise, rms());
+    double variance = wander * wander;
     double[] surety = new double[n + 1];
     for (int i = 0; i <= n; i++) {
-      double variance = Math.max(usual, gaps[i]) / 2 - wander * wander;
-      surety[i] = wander / Math.sqrt(Math.max(variance, wander * wander / 4));
+      boolean fold = outline.folded() && (i == 0 || i == n);
+      double gap = fold ? 0 : gap(edges.get((i + n - 1) % n).fit(), edges.get(i % n).fit());
+      surety[i] = gap > WIDE_GAP * variance ? wander / Math.sqrt(gap / 2 - variance) : 1;
     }
     return surety;
   }
@@ -154,6 +151,7 @@ final class OutlineFit {
     return Math.max(Math.sqrt(squares / observations), Noise.LEAST_MM);
   }
 
+  /** The square of the way from one stroke to the next. */
   private static double gap(EdgeFit before, EdgeFit after) {
     Point end = before.samples.end(before.lastKept());
     Point start = after.samples.start(after.firstKept());

@@ -29,6 +29,8 @@ final class Samples {
   private final int[] stops;
   private double @Nullable [] differences;
   private int order;
+  private boolean @Nullable [] likely;
+  private double likelyNoise;
 
   private Samples(
       double[] x,
@@ -50,7 +52,7 @@ final class Samples {
   /** Points in the order in which they were traced. */
   static Samples traced(double[] x, double[] y) {
     int[] stops = stops(x, y);
-    return new Samples(x, y, shares(x, y, stops), stops.length, stops, null, null);
+    return new Samples(x, y, shares(x, y, stops), independent(x, y, stops), stops, null, null);
   }
 
   /** Points of both sides of a whole piece, laid on each other. */
@@ -96,6 +98,17 @@ final class Samples {
     return found;
   }
 
+  /** Which points belong to the line, as far as their neighbours tell, see {@link Slips}. */
+  boolean[] withoutSlips(double noise) {
+    boolean[] found = likely;
+    if (found == null || likelyNoise != noise) {
+      found = Slips.kept(this, noise);
+      likely = found;
+      likelyNoise = noise;
+    }
+    return found;
+  }
+
   /** Shares of the way along the points. */
   private static double[] shares(double[] x, double[] y, int[] stops) {
     double[] along = new double[x.length];
@@ -116,6 +129,18 @@ final class Samples {
       along[i] = Math.min(along[i] / done, 1);
     }
     return along;
+  }
+
+  /** Of the points from one stop to the next no more count than wobbles have room. */
+  private static double independent(double[] x, double[] y, int[] stops) {
+    double count = 1;
+    for (int k = 1; k < stops.length; k++) {
+      int a = stops[k - 1];
+      int b = stops[k];
+      double wobbles = Math.hypot(x[b] - x[a], y[b] - y[a]) / WOBBLE_MM;
+      count += Math.min(b - a, Math.max(1, wobbles));
+    }
+    return count;
   }
 
   /** Points at least a wobble apart, the first and the last among them. */

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -148,5 +149,36 @@ class TruingAccuracyTest {
       smooth += Math.abs(in.cross(out)) < 1e-4 ? 1 : 0;
     }
     assertTrue(smooth >= 16, "smooth in " + smooth + " of 20");
+  }
+
+  /** A wave of a sleeve cap as it is drawn by a hand that hardly wanders, but slips once. */
+  @Test
+  void anEdgeOfASteadyHandThatSlipsOnceIsNoLongerThanItWasDrawn() {
+    for (long seed = 0; seed < 2 * SEEDS; seed++) {
+      Random random = new Random(seed);
+      List<Point> cap = new ArrayList<>();
+      int slip = 5 + random.nextInt(70);
+      for (int i = 0; i <= 88; i++) {
+        double along = i / 88.0;
+        double off = i == slip || i == slip + 1 ? 12 : 0;
+        double x = 170 - 340 * along + 0.1 * random.nextGaussian();
+        double y = 420 + 65 * (1 - Math.cos(2 * Math.PI * along)) + 0.1 * random.nextGaussian();
+        cap.add(new Point(x, y + off));
+      }
+      TruedPiece trued =
+          Truing.of(
+                  Tracing.of(
+                      "sleeve",
+                      Extent.AS_IT_LIES,
+                      List.of(
+                          TracedEdge.of("front seam", 115, 0, 170, 420),
+                          TracedEdge.of("cap", cap),
+                          TracedEdge.of("back seam", -170, 420, -115, 0),
+                          TracedEdge.of("hem", -115, 0, 115, 0))))
+              .result();
+      EdgeReport report = trued.report().edge("cap");
+      assertEquals(440.8, report.length().toMm(), 1, "seed " + seed + ": " + report);
+      assertEquals(2, report.refused().size(), 3, "seed " + seed + ": " + report);
+    }
   }
 }
