@@ -179,7 +179,7 @@ public final class DrawnRectangle implements Serializable {
   public Tracing corrected(Tracing seen) {
     List<TracedEdge> edges = new ArrayList<>();
     for (TracedEdge edge : seen.edges()) {
-      edges.add(TracedEdge.of(edge.name(), corrected(edge.points())));
+      edges.add(edge.through(corrected(edge.points())));
     }
     return Tracing.of(seen.piece(), seen.extent(), edges);
   }

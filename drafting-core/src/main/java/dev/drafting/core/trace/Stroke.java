@@ -52,7 +52,7 @@ final class Stroke {
       }
     }
     Samples samples = Samples.traced(Arrays.copyOf(x, count), Arrays.copyOf(y, count));
-    return new Stroke(edge.name(), samples, false);
+    return new Stroke(edge.name(), samples, edge.isReordered());
   }
 
   private Stroke traced(double[] x, double[] y) {

@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
@@ -29,10 +30,12 @@ public final class TracedEdge implements Serializable {
 
   private final String name;
   private final Polyline points;
+  private final boolean reordered;
 
-  private TracedEdge(String name, Polyline points) {
+  private TracedEdge(String name, Polyline points, boolean reordered) {
     this.name = name;
     this.points = points;
+    this.reordered = reordered;
   }
 
   /**
@@ -81,7 +84,7 @@ public final class TracedEdge implements Serializable {
     }
     checkPoints(name, xy);
     try {
-      return new TracedEdge(name, Polyline.of(xy));
+      return new TracedEdge(name, Polyline.of(xy), false);
     } catch (DraftingException e) {
       throw e.at(name);
     }
@@ -126,17 +129,49 @@ public final class TracedEdge implements Serializable {
     return points;
   }
 
+  /**
+   * Says that the points were drawn in another order, or more than once, and have been put in order
+   * since; truing tells the maker.
+   *
+   * <pre>{@code
+   * TracedEdge.of("hem", 0, 0, 250, 0).reordered().isReordered();  // => true
+   * }</pre>
+   *
+   * @return the same points, with this said of them
+   */
+  @Experimental
+  public TracedEdge reordered() {
+    return new TracedEdge(name, points, true);
+  }
+
+  /**
+   * Tells whether the points were put in order.
+   *
+   * @return false if they are as they were drawn, or nothing was said
+   */
+  @Experimental
+  public boolean isReordered() {
+    return reordered;
+  }
+
+  /** The same edge through other points. */
+  TracedEdge through(Polyline others) {
+    TracedEdge edge = of(name, others);
+    return reordered ? edge.reordered() : edge;
+  }
+
   /** What is stored in its place; reading it goes through the checks. */
-  private record Kept(String name, Polyline points) implements Serializable {
+  private record Kept(String name, Polyline points, boolean reordered) implements Serializable {
     private static final long serialVersionUID = 1L;
 
     private Object readResolve() {
-      return TracedEdge.of(name, points);
+      TracedEdge edge = TracedEdge.of(name, points);
+      return reordered ? edge.reordered() : edge;
     }
   }
 
   private Object writeReplace() {
-    return new Kept(name, points);
+    return new Kept(name, points, reordered);
   }
 
   private void readObject(ObjectInputStream in) throws InvalidObjectException {
@@ -147,16 +182,17 @@ public final class TracedEdge implements Serializable {
   public boolean equals(Object other) {
     return other instanceof TracedEdge
         && ((TracedEdge) other).name.equals(name)
+        && ((TracedEdge) other).reordered == reordered
         && ((TracedEdge) other).points.equals(points);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, points);
+    return Objects.hash(name, points, reordered);
   }
 
   @Override
   public String toString() {
-    return name + ", " + points.size() + " points";
+    return name + ", " + points.size() + " points" + (reordered ? ", put in order" : "");
   }
 }

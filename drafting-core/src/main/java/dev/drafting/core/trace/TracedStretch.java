@@ -24,10 +24,18 @@ public final class TracedStretch implements Serializable {
 
   private final int number;
   private final Polyline points;
+  private final boolean reordered;
 
-  TracedStretch(int number, Polyline points) {
+  TracedStretch(int number, Polyline points, boolean reordered) {
     this.number = number;
     this.points = points;
+    this.reordered = reordered;
+  }
+
+  /** This stretch under the name of its edge. */
+  TracedEdge named(String name) {
+    TracedEdge edge = TracedEdge.of(name, points);
+    return reordered ? edge.reordered() : edge;
   }
 
   /**
@@ -70,12 +78,13 @@ public final class TracedStretch implements Serializable {
   public boolean equals(Object other) {
     return other instanceof TracedStretch that
         && number == that.number
+        && reordered == that.reordered
         && points.equals(that.points);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(number, points);
+    return Objects.hash(number, points, reordered);
   }
 
   @Override

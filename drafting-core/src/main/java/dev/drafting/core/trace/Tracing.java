@@ -115,7 +115,7 @@ public final class Tracing implements Serializable {
   public Tracing map(Transform transform) {
     List<TracedEdge> mapped =
         edges.stream()
-            .map(edge -> TracedEdge.of(edge.name(), edge.points().map(transform)))
+            .map(edge -> edge.through(edge.points().map(transform)))
             .collect(Collectors.toList());
     return of(piece, extent, mapped);
   }

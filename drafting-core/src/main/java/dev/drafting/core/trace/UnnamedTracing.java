@@ -6,9 +6,12 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -48,11 +51,21 @@ public final class UnnamedTracing implements Serializable {
   @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<Corner> corners;
 
-  private UnnamedTracing(String piece, Extent extent, Polyline round, List<Corner> corners) {
+  /** The points of strokes that were put in order. */
+  @SuppressWarnings("serial") // always an unmodifiable set of the JDK
+  private final Set<Point> reordered;
+
+  private UnnamedTracing(
+      String piece, Extent extent, Polyline round, Set<Point> reordered, List<Corner> corners) {
     this.piece = piece;
     this.extent = extent;
     this.round = round;
+    this.reordered = Collections.unmodifiableSet(reordered);
     this.corners = List.copyOf(corners);
+  }
+
+  private UnnamedTracing with(List<Corner> others) {
+    return new UnnamedTracing(piece, extent, round, reordered, others);
   }
 
   /**
@@ -73,7 +86,8 @@ public final class UnnamedTracing implements Serializable {
   /**
    * A piece traced in several strokes, in any order and direction. A stroke may run past corners,
    * and the pencil may be lifted anywhere. A stroke of up to 3,000 points that was drawn there and
-   * back, or written down out of order, is put in order.
+   * back, or written down out of order, is put in order; edges found on it say so when they are
+   * trued.
    *
    * @param piece the name of the piece
    * @param extent half on the fold or whole
@@ -100,7 +114,14 @@ public final class UnnamedTracing implements Serializable {
     }
     List<Stroke> joined = closed ? Joining.whole(piece, numbered) : Joining.half(piece, numbered);
     Polyline round = RoundLine.of(joined, closed);
-    return new UnnamedTracing(piece, extent, round, RoundLine.corners(piece, round, closed));
+    Set<Point> reordered = new HashSet<>();
+    for (Stroke stroke : joined) {
+      for (int i = 0; stroke.reordered && i < stroke.samples.size(); i++) {
+        reordered.add(stroke.point(i));
+      }
+    }
+    List<Corner> corners = RoundLine.corners(piece, round, closed);
+    return new UnnamedTracing(piece, extent, round, reordered, corners);
   }
 
   /**
@@ -116,7 +137,7 @@ public final class UnnamedTracing implements Serializable {
       more.add(new Corner(at, at));
       more.sort(Comparator.comparingInt(Corner::first));
     }
-    return new UnnamedTracing(piece, extent, round, more);
+    return with(more);
   }
 
   /**
@@ -136,7 +157,7 @@ public final class UnnamedTracing implements Serializable {
     List<Corner> fewer = new ArrayList<>(corners);
     fewer.remove(
         fewer.stream().min(Comparator.comparing(c -> point(c).distanceTo(near))).orElseThrow());
-    return new UnnamedTracing(piece, extent, round, fewer);
+    return with(fewer);
   }
 
   private int nearestPoint(Point near) {
@@ -173,9 +194,18 @@ public final class UnnamedTracing implements Serializable {
     List<Polyline> found = RoundLine.stretches(round, corners, extent != Extent.HALF_ON_FOLD);
     List<TracedStretch> stretches = new ArrayList<>();
     for (Polyline points : found) {
-      stretches.add(new TracedStretch(stretches.size() + 1, points));
+      stretches.add(new TracedStretch(stretches.size() + 1, points, isReordered(points)));
     }
     return List.copyOf(stretches);
+  }
+
+  /** Whether more of them than the two ends, which neighbours share, were put in order. */
+  private boolean isReordered(Polyline points) {
+    int count = 0;
+    for (int i = 0; i < points.size(); i++) {
+      count += reordered.contains(points.point(i)) ? 1 : 0;
+    }
+    return count > Math.min(2, points.size() - 1);
   }
 
   /**
@@ -197,7 +227,7 @@ public final class UnnamedTracing implements Serializable {
     }
     List<TracedEdge> edges = new ArrayList<>();
     for (TracedStretch stretch : stretches) {
-      edges.add(TracedEdge.of(names[stretch.number() - 1], stretch.points()));
+      edges.add(stretch.named(names[stretch.number() - 1]));
     }
     return Tracing.of(piece, extent, edges);
   }
@@ -226,12 +256,13 @@ public final class UnnamedTracing implements Serializable {
         && piece.equals(that.piece)
         && extent == that.extent
         && round.equals(that.round)
+        && reordered.equals(that.reordered)
         && corners.equals(that.corners);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(piece, extent, round, corners);
+    return Objects.hash(piece, extent, round, reordered, corners);
   }
 
   @Override

@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.finding.Finding;
+import dev.drafting.core.finding.Place;
 import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Polyline;
+import dev.drafting.core.geometry.Transform;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -62,6 +65,26 @@ class StrokeOrderTest {
       assertTrue(off < 1, "seed " + seed + " off " + off);
       assertTrue(said(doubled).contains("trace.order"), doubled.report().findings().toString());
     }
+  }
+
+  @Test
+  void edgesFoundOnALineThatWasPutInOrderSaySo() {
+    Vest.Pencil pencil = new Vest.Pencil(3, 0, 9);
+    List<Polyline> strokes = new ArrayList<>();
+    for (String name : Vest.EDGES) {
+      List<Point> points = pencil.trace(Vest.edge(name));
+      strokes.add(Polyline.of(name.equals("armhole") ? shuffled(points) : points));
+    }
+    UnnamedTracing found = UnnamedTracing.of("front", Extent.HALF_ON_FOLD, strokes);
+    Tracing named = found.named(Vest.EDGES.toArray(String[]::new));
+    for (TracedEdge edge : named.edges()) {
+      assertEquals(edge.name().equals("armhole"), edge.isReordered(), edge.name());
+    }
+    TruedPiece trued = Truing.of(named.map(Transform.identity())).result();
+    assertEquals(List.of("trace.order"), said(trued));
+    assertEquals(Place.edge("front", "armhole"), trued.report().findings().get(0).place());
+    assertEquals(
+        named.edges(), named.map(Transform.identity()).edges(), "a copy forgets what was done");
   }
 
   @Test

@@ -19,7 +19,10 @@ final class TracingFields {
   }
 
   private static Map<String, Object> of(TracedEdge stroke) {
-    return fields("edge", stroke.name(), "points", stroke.points().toArray());
+    return fields(
+        "edge", stroke.name(),
+        "points", stroke.points().toArray(),
+        "reordered", stroke.isReordered() ? true : null);
   }
 
   static Tracing read(Node node) {
@@ -32,6 +35,9 @@ final class TracingFields {
   }
 
   private static TracedEdge stroke(Node node) {
-    return node.placed(() -> TracedEdge.of(node.get("edge").text(), node.get("points").numbers()));
+    TracedEdge stroke =
+        node.placed(() -> TracedEdge.of(node.get("edge").text(), node.get("points").numbers()));
+    boolean reordered = node.find("reordered").map(Node::truth).orElse(false);
+    return reordered ? stroke.reordered() : stroke;
   }
 }

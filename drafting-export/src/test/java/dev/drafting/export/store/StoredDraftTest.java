@@ -137,7 +137,12 @@ class StoredDraftTest {
   void keepsTracingsAndLayPlans() {
     Draft draft = plain();
     Tracing tracing =
-        Tracing.of("front", Extent.WHOLE, List.of(TracedEdge.of("hem", 0.1, -0.0, 1 / 3.0, 2)));
+        Tracing.of(
+            "front",
+            Extent.WHOLE,
+            List.of(
+                TracedEdge.of("hem", 0.1, -0.0, 1 / 3.0, 2),
+                TracedEdge.of("side", 0, 0, 0, 9).reordered()));
     LayPlan plan = draft.lay("body").plan(1, 5);
     StoredDraft kept = StoredDraft.of(draft).withTracings(List.of(tracing)).withLay("body", plan);
     StoredDraft read = StoredDraft.parse(kept.toJson());
