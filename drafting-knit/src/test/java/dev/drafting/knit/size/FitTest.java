@@ -60,6 +60,19 @@ class FitTest {
   }
 
   @Test
+  void theBoundsOfAFitBelongToIt() {
+    assertEquals(45, Fit.ease(-0.5).garment(Length.cm(90), fabric(0.3)).toCm(), 1e-9);
+    assertEquals(270, Fit.ease(2).garment(Length.cm(90), fabric(0.3)).toCm(), 1e-9);
+    assertEquals(90, Fit.stretchUsed(0).garment(Length.cm(90), fabric(0.3)).toCm(), 1e-9);
+    assertEquals("100 % of the stretch used", Fit.stretchUsed(1).toString());
+    assertThrows(DraftingException.class, () -> Fit.ease(2.01));
+    assertThrows(DraftingException.class, () -> Fit.stretchUsed(-0.01));
+    assertNotEquals(Fit.ease(0.2).hashCode(), Fit.ease(0.3).hashCode());
+    assertNotEquals(Fit.ease(Length.cm(2)), Fit.ease(Length.cm(3)));
+    assertNotEquals(Fit.ease(0.2), "ease 20 %");
+  }
+
+  @Test
   void whatLeavesNothingIsRefused() {
     assertThrows(DraftingException.class, () -> Fit.ease(-0.51));
     assertThrows(DraftingException.class, () -> Fit.ease(Double.NaN));
