@@ -13,6 +13,9 @@ final class WornStretch {
   /** As much as a close fit uses of its stretch (common practice, no source). */
   static final double CLOSE_SHARE = 0.25;
 
+  /** Extensions that are this close are one: what lies between them comes from the arithmetic. */
+  private static final double SAME = 1e-12;
+
   private WornStretch() {}
 
   /** The extension that the fabric's recovery allows in wear. */
@@ -31,14 +34,14 @@ final class WornStretch {
   }
 
   static boolean isCapped(Ease before, Fabric original, Fabric candidate) {
-    return wanted(before, original, candidate) > most(candidate) + 1e-12;
+    return wanted(before, original, candidate) > most(candidate) + SAME;
   }
 
   static Length girth(Ease before, Fabric original, Fabric candidate) {
-    if (before.extension() == 0) {
+    double extension = Math.min(wanted(before, original, candidate), most(candidate));
+    if (before.extension() == 0 || Math.abs(extension - before.extension()) < SAME) {
       return before.garment();
     }
-    double extension = Math.min(wanted(before, original, candidate), most(candidate));
     return before.body().dividedBy(1 + extension);
   }
 
