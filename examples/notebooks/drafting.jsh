@@ -182,6 +182,7 @@ import dev.drafting.knit.band.SewnResult;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripGrain;
 import dev.drafting.knit.band.StripMark;
+import dev.drafting.knit.band.StripPiece;
 import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.band.StripSection;
 import dev.drafting.knit.band.TapedEdge;

@@ -6,6 +6,7 @@ import dev.drafting.core.lay.Lay;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripGrain;
+import dev.drafting.knit.band.StripPiece;
 import dev.drafting.knit.fabric.Fabric;
 import java.util.List;
 
@@ -44,14 +45,23 @@ final class DraftLay {
             .with(pieces.stream().filter(cut -> cut.piece().cloth().equals(cloth)).toList());
     for (Strip strip : strips) {
       if (strip.finish().cloth().equals(cloth)) {
-        for (int i = 0; i < strip.lengths(); i++) {
-          lay =
-              strip.fit().grain() == StripGrain.ALONG
-                  ? lay.withStripAlong(strip.name(), strip.lengthOfEach(), strip.cutWidth())
-                  : lay.withStrip(strip.name(), strip.lengthOfEach(), strip.cutWidth());
-        }
+        lay = with(lay, strip);
       }
     }
     return lay;
+  }
+
+  private static Lay with(Lay lay, Strip strip) {
+    boolean along = strip.fit().grain() == StripGrain.ALONG;
+    Lay more = lay;
+    for (StripPiece piece : strip.pieces()) {
+      for (int i = 0; i < piece.count(); i++) {
+        more =
+            along
+                ? more.withStripAlong(piece.name(), piece.length(), strip.cutWidth())
+                : more.withStrip(piece.name(), piece.length(), strip.cutWidth());
+      }
+    }
+    return more;
   }
 }

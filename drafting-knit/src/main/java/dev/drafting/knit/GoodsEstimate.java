@@ -10,12 +10,14 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripGrain;
+import dev.drafting.knit.band.StripPiece;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
 import dev.drafting.knit.sewing.SewingPlan;
 import dev.drafting.knit.wording.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -70,11 +72,12 @@ final class GoodsEstimate {
   }
 
   private void add(Strip strip) {
-    for (int i = 0; i < strip.lengths(); i++) {
-      double length = strip.lengthOfEach().toMm();
-      double width = strip.cutWidth().toMm();
-      boolean across = strip.fit().grain() == StripGrain.ACROSS;
-      lay(strip.fabric()).add(across ? new Rectangle(length, width) : new Rectangle(width, length));
+    double width = strip.cutWidth().toMm();
+    boolean across = strip.fit().grain() == StripGrain.ACROSS;
+    for (StripPiece piece : strip.pieces()) {
+      double length = piece.length().toMm();
+      Rectangle cut = across ? new Rectangle(length, width) : new Rectangle(width, length);
+      lay(strip.fabric()).addAll(Collections.nCopies(piece.count(), cut));
     }
   }
 

@@ -6,6 +6,7 @@ import dev.drafting.core.cut.CutItem;
 import dev.drafting.core.cut.CutPlan;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.band.StripPiece;
 import dev.drafting.knit.sewing.SeamTape;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -77,13 +78,16 @@ final class Plan implements Serializable {
   List<CutItem> cutList(List<Strip> strips, List<SeamTape> tapes) {
     List<CutItem> items = new ArrayList<>(cutPlan().cutList());
     for (Strip strip : strips) {
-      items.add(
-          CutItem.ofStrip(
-              strip.name(),
-              strip.finish().cloth(),
-              strip.cutLength(),
-              strip.cutWidth(),
-              strip.fit().grain().howToCut()));
+      for (StripPiece piece : strip.pieces()) {
+        items.add(
+            CutItem.ofStrip(
+                    piece.name(),
+                    strip.finish().cloth(),
+                    piece.length(),
+                    strip.cutWidth(),
+                    strip.fit().grain().howToCut())
+                .withCount(piece.count()));
+      }
     }
     assembly.openings().forEach(opening -> Elastics.cutItem(opening).ifPresent(items::add));
     tapes.forEach(tape -> items.add(SewingGoods.cutItem(tape)));

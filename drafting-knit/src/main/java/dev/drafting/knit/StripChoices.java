@@ -1,7 +1,10 @@
 package dev.drafting.knit;
 
+import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.assembly.Opening;
+import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.knit.band.BandFinish;
 import dev.drafting.knit.band.SewnResult;
 import dev.drafting.knit.band.Strip;
@@ -16,7 +19,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** What the maker says about strips: how long each is made, and what earlier ones have taught. */
 final class StripChoices implements Serializable {
@@ -77,12 +82,26 @@ final class StripChoices implements Serializable {
             Plackets.of(plan.finished(), opening)
                 .map(placket -> Plackets.lapped(rule, placket))
                 .orElse(open == null ? rule : rule.withJoinAt(open));
-        strips.add(
+        Strip strip =
             Strip.of(opening, band, fabrics.apply(band.cloth()), joined)
-                .withOpeningAsCut(plan.asCut(opening)));
+                .withOpeningAsCut(plan.asCut(opening));
+        strips.add(isLapped(plan.assembly(), opening) ? strip.cutApart() : strip);
       }
     }
     return List.copyOf(strips);
+  }
+
+  /** Where edges lie over each other, each has a strip of its own. */
+  private static boolean isLapped(Assembly assembly, Opening opening) {
+    Set<EdgeRef> edges =
+        opening.parts().stream().map(OpeningPart::edge).collect(Collectors.toSet());
+    Set<String> ending =
+        assembly.junctions().stream()
+            .filter(junction -> junction.openEdges().stream().anyMatch(edges::contains))
+            .flatMap(junction -> junction.ending().stream())
+            .collect(Collectors.toSet());
+    return assembly.pattern().seams().stream()
+        .anyMatch(seam -> seam.isLapped() && ending.contains(seam.name()));
   }
 
   private StripRule rule(Opening opening) {

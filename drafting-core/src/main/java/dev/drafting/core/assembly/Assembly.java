@@ -1,5 +1,6 @@
 package dev.drafting.core.assembly;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
@@ -68,6 +69,20 @@ public final class Assembly implements Serializable {
     } catch (DraftingException e) {
       throw e.at(pattern.name());
     }
+  }
+
+  /**
+   * A pattern with notches where gathers are shared out and pleats are laid: quarters on both sides
+   * of a gathered seam; both ends of every pleat on the longer side, and its place on the shorter
+   * one. Sides of several edges are counted through.
+   *
+   * @param pattern the pattern
+   * @return the same with the notches of all its seams
+   * @throws DraftingException if the edges named for one side of a seam do not follow one another
+   */
+  @Experimental
+  public static Pattern withSeamMarks(Pattern pattern) {
+    return FullnessMarks.on(pattern);
   }
 
   /**

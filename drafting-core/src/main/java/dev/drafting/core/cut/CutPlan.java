@@ -1,6 +1,7 @@
 package dev.drafting.core.cut;
 
 import dev.drafting.core.Stable;
+import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.offset.OffsetResult;
@@ -64,7 +65,8 @@ public final class CutPlan implements Serializable {
     CutFindings findings = new CutFindings();
     findings.checkSeams(pattern);
     Map<String, CutPiece> cut = new LinkedHashMap<>();
-    for (Piece piece : pattern.withSeamMarks().withPatchMarks().withPlacketPieces().pieces()) {
+    Pattern marked = Assembly.withSeamMarks(pattern).withPatchMarks().withPlacketPieces();
+    for (Piece piece : marked.pieces()) {
       addPiece(piece, pattern.version(), cut, findings);
     }
     findings.checkPatches(pattern, cut);

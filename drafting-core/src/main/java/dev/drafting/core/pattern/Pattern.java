@@ -392,18 +392,6 @@ public final class Pattern implements Serializable {
   }
 
   /**
-   * The same pattern with notches where gathers are shared out and pleats are laid: quarters on
-   * both sides of a gathered seam; both ends of every pleat on the longer side, and its place on
-   * the shorter one.
-   *
-   * @return the pattern with the notches of all its seams
-   */
-  @Experimental
-  public Pattern withSeamMarks() {
-    return FullnessMarks.on(this);
-  }
-
-  /**
    * The same pattern with marking lines where patches are stitched to the pieces beneath them.
    *
    * @return the pattern with the places of all its patches

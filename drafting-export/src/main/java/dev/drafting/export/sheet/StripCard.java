@@ -9,6 +9,7 @@ import dev.drafting.knit.band.StripSection;
 import dev.drafting.knit.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What the sheet says of one strip: how to cut and join it, where to mark it, how it will lie. */
 final class StripCard {
@@ -29,11 +30,11 @@ final class StripCard {
             "Fabric",
             strip.fabric().name(),
             "Cut",
-            tape.length(strip.cutLength()) + " long, " + tape.length(strip.cutWidth()) + " wide",
+            cut(),
             "Grain",
             "its length " + strip.fit().grain().plainName() + ", the greatest stretch",
-            "Join the ends",
-            tape.words("with " + Wording.amount(strip.joinAllowance()) + " at each end"),
+            isOpen() ? "Leave the ends open" : "Join the ends",
+            tape.words(ends()),
             "Loop",
             tape.length(strip.loop())
                 + " round, on a seam line of "
@@ -42,7 +43,32 @@ final class StripCard {
             Wording.percent(strip.stretchAsked()),
             "How it will lie",
             tape.words(outcome())));
-    marks(sheet);
+    if (!strip.isCutApart()) {
+      marks(sheet);
+    }
+  }
+
+  private String cut() {
+    String lengths =
+        strip.isCutApart()
+            ? strip.pieces().stream()
+                .map(piece -> piece.name() + ": " + tape.length(piece.length()))
+                .collect(Collectors.joining("; "))
+            : tape.length(strip.cutLength());
+    return lengths + " long, " + tape.length(strip.cutWidth()) + " wide";
+  }
+
+  /** At a placket, and where edges are bound before they lap. */
+  private boolean isOpen() {
+    return strip.isCutApart() || strip.rule().lap().isPositive();
+  }
+
+  private String ends() {
+    String allowance = "with " + Wording.amount(strip.joinAllowance()) + " at each end";
+    Length lap = strip.rule().lap();
+    return lap.isPositive()
+        ? allowance + " to turn in; they lap by " + Wording.fine(lap) + " at the placket"
+        : allowance;
   }
 
   private String outcome() {
@@ -78,7 +104,7 @@ final class StripCard {
         "Marks on " + strip.name() + ", " + strip.rule().marks().plainName(),
         List.of(
             "Mark",
-            "On the strip, from its join",
+            isOpen() ? "On the strip, from its end" : "On the strip, from its join",
             "On the cut pieces, along the seam line",
             "Stretch to the next mark"),
         rows);

@@ -358,9 +358,14 @@ public final class BandFit implements Serializable {
 
   @Override
   public String toString() {
+    return text(cutLength());
+  }
+
+  /** In words, with the length that is cut in all. */
+  String text(Length cut) {
     return name()
         + ": cut "
-        + Wording.amount(cutLength())
+        + Wording.amount(cut)
         + " x "
         + Wording.fine(cutWidth())
         + ", loop "

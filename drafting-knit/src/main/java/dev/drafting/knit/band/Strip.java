@@ -1,5 +1,6 @@
 package dev.drafting.knit.band;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.assembly.OpeningPart;
@@ -9,7 +10,9 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.knit.fabric.Fabric;
 import java.io.Serializable;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -32,11 +35,13 @@ public final class Strip implements Serializable {
   private final Opening opening;
   private final Opening asCut;
   private final BandFit fit;
+  private final boolean apart;
 
-  private Strip(Opening opening, Opening asCut, BandFit fit) {
+  private Strip(Opening opening, Opening asCut, BandFit fit, boolean apart) {
     this.opening = opening;
     this.asCut = asCut;
     this.fit = fit;
+    this.apart = apart;
   }
 
   /**
@@ -52,7 +57,7 @@ public final class Strip implements Serializable {
    */
   public static Strip of(Opening opening, BandFinish finish, Fabric fabric, StripRule rule) {
     rule.requireJoinOn(opening);
-    return new Strip(opening, opening, BandFit.of(opening, finish, fabric, rule));
+    return new Strip(opening, opening, BandFit.of(opening, finish, fabric, rule), false);
   }
 
   /**
@@ -71,7 +76,48 @@ public final class Strip implements Serializable {
           .value(larger.name())
           .accepted("the same edges in the same order");
     }
-    return new Strip(opening, larger, fit);
+    return new Strip(opening, larger, fit, apart);
+  }
+
+  /**
+   * The same strip cut apart, one piece for each edge: where edges lap, each is bound before.
+   *
+   * @return the strip in pieces that have ends of their own
+   */
+  @Experimental
+  public Strip cutApart() {
+    return new Strip(opening, asCut, fit, true);
+  }
+
+  /**
+   * Tells whether it is cut apart.
+   *
+   * @return true if there is a piece for each edge
+   */
+  @Experimental
+  public boolean isCutApart() {
+    return apart;
+  }
+
+  /**
+   * What is cut for it.
+   *
+   * @return one piece or more, in the order of the opening
+   */
+  @Experimental
+  public List<StripPiece> pieces() {
+    if (!apart) {
+      return List.of(new StripPiece(name(), lengthOfEach(), lengths()));
+    }
+    Map<EdgeRef, Length> edges = new LinkedHashMap<>();
+    opening.parts().forEach(p -> edges.merge(p.edge(), p.curve().length(), Length::plus));
+    return edges.entrySet().stream()
+        .map(edge -> piece(edge.getKey(), edge.getValue().ratioTo(opening.length())))
+        .toList();
+  }
+
+  private StripPiece piece(EdgeRef edge, double share) {
+    return new StripPiece(name() + ", " + edge, fit.cutLength(loop().times(share)), 1);
   }
 
   private static List<EdgeRef> edges(Opening opening) {
@@ -165,7 +211,9 @@ public final class Strip implements Serializable {
    * @return the loop and the allowance at both ends
    */
   public Length cutLength() {
-    return fit.cutLength();
+    return apart
+        ? pieces().stream().map(StripPiece::length).reduce(Length.ZERO, Length::plus)
+        : fit.cutLength();
   }
 
   Length cutLength(Length ofLoop) {
@@ -302,16 +350,17 @@ public final class Strip implements Serializable {
     return other instanceof Strip
         && ((Strip) other).opening.equals(opening)
         && ((Strip) other).asCut.equals(asCut)
-        && ((Strip) other).fit.equals(fit);
+        && ((Strip) other).fit.equals(fit)
+        && ((Strip) other).apart == apart;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(opening, asCut, fit);
+    return Objects.hash(opening, asCut, fit, apart);
   }
 
   @Override
   public String toString() {
-    return fit.toString();
+    return fit.text(cutLength()) + (apart ? ", cut apart" : "");
   }
 }

@@ -1,6 +1,5 @@
 package dev.drafting.knit.sewing;
 
-import dev.drafting.core.assembly.OpeningPart;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Finish;
 import dev.drafting.knit.band.BandFinish;
@@ -9,14 +8,13 @@ import dev.drafting.knit.band.FacedStrip;
 import dev.drafting.knit.band.FoldedBand;
 import dev.drafting.knit.band.MarkSpacing;
 import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.band.StripPiece;
 import dev.drafting.knit.band.StripSection;
 import dev.drafting.knit.band.WrappedBinding;
 import dev.drafting.knit.hem.TurnedHem;
 import dev.drafting.knit.wording.Wording;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** How each finish is sewn, in words. */
@@ -87,26 +85,16 @@ final class FinishSteps {
         + " seam to the other, and pin mark to mark. The seam will run through it. ";
   }
 
-  /** Each edge gets its share of the strip, and the seam of the lap takes up its ends. */
+  /** Each edge has a piece of its own, and the seam of the lap takes up its ends. */
   private static String lapped(Strip strip) {
-    Map<String, Length> edges = new LinkedHashMap<>();
-    for (OpeningPart part : strip.opening().parts()) {
-      edges.merge(part.edge().toString(), part.curve().length(), Length::plus);
-    }
-    double share = strip.loop().ratioTo(strip.opening().length());
     String pieces =
-        edges.entrySet().stream()
-            .map(edge -> Wording.amount(edge.getValue().times(share)) + " for " + edge.getKey())
-            .collect(Collectors.joining(", "));
-    Length end = strip.joinAllowance();
-    return " Cut it apart: "
+        strip.pieces().stream().map(StripPiece::toString).collect(Collectors.joining("; "));
+    return " It is cut apart ("
         + pieces
-        + ", each "
-        + Wording.fine(end)
-        + " longer at both ends, which takes "
-        + Wording.fine(end.times(2 * (edges.size() - 1)))
-        + " more than its cut length. Lay each flat along its edge from end to end, before the"
-        + " edges are lapped. ";
+        + "), with "
+        + Wording.fine(strip.joinAllowance())
+        + " at both ends of each. Lay each flat along its edge from end to end, before the edges"
+        + " are lapped. ";
   }
 
   private static String sizes(List<Strip> strips) {

@@ -1,10 +1,12 @@
 package dev.drafting.knit.sewing;
 
 import dev.drafting.core.assembly.OpeningPart;
+import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.knit.band.Strip;
+import dev.drafting.knit.band.StripPiece;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
 import dev.drafting.knit.wording.Wording;
@@ -131,14 +133,13 @@ final class Preparation {
 
   private static String sizes(List<Strip> strips) {
     return strips.stream()
-        .map(
-            strip ->
-                strip.name()
-                    + " "
-                    + Wording.amount(strip.cutLength())
-                    + " by "
-                    + Wording.fine(strip.cutWidth()))
+        .flatMap(strip -> strip.pieces().stream().map(piece -> size(piece, strip.cutWidth())))
         .collect(Collectors.joining(", "));
+  }
+
+  private static String size(StripPiece piece, Length width) {
+    String times = piece.count() == 1 ? " " : " " + piece.count() + " x ";
+    return piece.name() + times + Wording.amount(piece.length()) + " by " + Wording.fine(width);
   }
 
   private static String laps(List<Strip> strips) {

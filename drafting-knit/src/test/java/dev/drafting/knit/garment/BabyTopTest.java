@@ -14,6 +14,7 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.template.Dimensions;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.Wearer;
+import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
 import dev.drafting.knit.sewing.Caution;
@@ -36,6 +37,27 @@ class BabyTopTest {
 
   private double length(String edge) {
     return top.edge(EdgeRef.parse(edge)).length().toMm();
+  }
+
+  /** Front and back are bound apart: a strip for each, with 10 mm at both its ends. */
+  @Test
+  void eachNecklineHasAStripOfItsOwn() {
+    Strip strip = draft.strips().get(0);
+    assertEquals(2, strip.pieces().size());
+    double shared =
+        strip.loop().ratioTo(Length.mm(2 * (length("front neck") + length("back neck"))));
+    assertEquals(
+        2 * length("front neck") * shared + 20, strip.pieces().get(0).length().toMm(), 1e-6);
+    assertEquals(
+        2 * length("back neck") * shared + 20, strip.pieces().get(1).length().toMm(), 1e-6);
+    assertEquals(strip.loop().toMm() + 40, strip.cutLength().toMm(), 1e-6);
+    List<String> cut =
+        draft.cutList().stream()
+            .map(item -> item.name())
+            .filter(name -> name.contains("binding"))
+            .toList();
+    assertEquals(List.of("neck binding, front / neck", "neck binding, back / neck"), cut);
+    assertEquals(2, draft.lay("rib").plan(1, 0).pieces().size());
   }
 
   @Property(tries = 50)
