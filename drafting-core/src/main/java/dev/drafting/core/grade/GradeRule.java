@@ -120,6 +120,10 @@ public final class GradeRule implements Serializable {
   }
 
   /** The move over some steps. */
+  GradeRule moving(Length newAcross, Length newAlong) {
+    return new GradeRule(piece, edge, next, newAcross, newAlong);
+  }
+
   Vector move(double steps) {
     return new Vector(across.toMm() * steps, along.toMm() * steps);
   }

@@ -195,6 +195,40 @@ public final class Grading implements Serializable {
     return List.copyOf(growths);
   }
 
+  /** By how much the sides of one seam grow in one size. */
+  SeamGrowth growth(Seam seam, String size) {
+    Pattern graded = pattern(size);
+    return new SeamGrowth(
+        seam.name(), size, growth(seam.first(), graded), growth(seam.second(), graded));
+  }
+
+  Pattern base() {
+    return base;
+  }
+
+  double step(String size) {
+    return steps.getOrDefault(size, 0.0);
+  }
+
+  /** The rule for a corner; one that does not move it where it has none. */
+  GradeRule rule(String piece, String edge, String next) {
+    GradeRule still = GradeRule.of(piece, edge, next, Length.ZERO, Length.ZERO);
+    return rules.stream().filter(rule -> isFor(rule, still)).findFirst().orElse(still);
+  }
+
+  private boolean isFor(GradeRule rule, GradeRule other) {
+    return rule.piece().equals(other.piece())
+        && rule.arriving(base.piece(rule.piece())).equals(other.arriving(base.piece(rule.piece())));
+  }
+
+  /** The same sizes with another rule for one corner. */
+  Grading with(GradeRule changed) {
+    List<GradeRule> others = new ArrayList<>(rules);
+    others.removeIf(rule -> isFor(rule, changed));
+    others.add(changed);
+    return new Grading(base, baseSize, List.copyOf(others), steps);
+  }
+
   private Length growth(List<EdgeRef> edges, Pattern graded) {
     return length(edges, graded).minus(length(edges, base));
   }
@@ -208,12 +242,12 @@ public final class Grading implements Serializable {
   /**
    * Seams whose sides do not grow alike in every size, to 1 mm.
    *
-   * @return a warning for each such seam, with both growths where they differ most; empty if all
-   *     grow alike
+   * @return a warning for each such seam, with both growths where they differ most, and with the
+   *     rule for one corner that would let them grow alike, if there is one; empty if all do
    * @throws DraftingException if a size cannot be drawn; it says which
    */
   public List<Finding> findings() {
-    return GrowthFindings.of(base, growths());
+    return GrowthFindings.of(this);
   }
 
   /**

@@ -21,6 +21,8 @@ import java.io.Serializable;
 @Experimental
 public record SeamGrowth(String seam, String size, Length first, Length second)
     implements Serializable {
+  /** Common practice, no source. */
+  private static final Length ALIKE = Length.mm(1);
 
   /**
    * How unequally the sides grow.
@@ -40,6 +42,11 @@ public record SeamGrowth(String seam, String size, Length first, Length second)
         + words(first)
         + ", second side "
         + words(second);
+  }
+
+  /** Whether the sides differ by more than may be sewn together without a thought. */
+  boolean isUnequal() {
+    return difference().abs().compareTo(ALIKE) > 0;
   }
 
   static String words(Length growth) {

@@ -18,6 +18,7 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -84,7 +85,37 @@ class GradingTest {
     assertEquals(
         "Move the corners at the ends of back side so that it is 10 mm longer, or those of front"
             + " side so that it is 0 mm longer.",
+        side.remedies().get(1).text());
+    assertEquals(
+        "Let the corner move by another rule, for each size: back, side to armhole: 9.9 mm across,"
+            + " 5 mm along, instead of 10 mm across and 0 mm along.",
         side.remedies().get(0).text());
+  }
+
+  /** Both seams of the half-graded vest, put right one after the other by what is proposed. */
+  @Test
+  void theRuleThatIsProposedPutsTheSeamRight() {
+    List<GradeRule> rules = new ArrayList<>(VestRules.rules("front"));
+    rules.add(rule("back", "hem", "side", 10, 0));
+    rules.add(rule("back", "side", "armhole", 10, 0));
+    Grading grading = Grading.of(VestRules.vest(), "M", rules).with("L", 1).with("XL", 2);
+    for (int left = 2; left > 0; left--) {
+      List<Finding> findings = grading.findings();
+      assertEquals(left, findings.size(), findings.toString());
+      grading = grading.with(proposed(findings.get(0)));
+    }
+    assertEquals(List.of(), grading.findings());
+  }
+
+  private static GradeRule proposed(Finding finding) {
+    Map<String, String> data = finding.remedies().get(0).data();
+    String[] corner = data.getOrDefault("grade.rule", "").split(": ")[0].split(", | to ");
+    return GradeRule.of(
+        corner[0],
+        corner[1],
+        corner[2],
+        Length.parse(data.getOrDefault("grade.across", "")),
+        Length.parse(data.getOrDefault("grade.along", "")));
   }
 
   @Test
