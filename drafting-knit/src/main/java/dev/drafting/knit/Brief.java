@@ -9,6 +9,8 @@ import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Original;
 import dev.drafting.knit.sewing.SewingChoices;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
@@ -57,11 +59,11 @@ public final class Brief implements Serializable {
       StripChoices strips,
       SewingChoices making) {
     this.name = name;
-    this.alterations = alterations;
+    this.alterations = Objects.requireNonNull(alterations, "alterations");
     this.fabrics = fabrics;
     this.wearer = Objects.requireNonNull(wearer, "wearer");
     this.original = original;
-    this.strips = strips;
+    this.strips = Objects.requireNonNull(strips, "strips");
     this.making = Objects.requireNonNull(making, "making");
   }
 
@@ -178,6 +180,12 @@ public final class Brief implements Serializable {
     return new Brief(name, alterations, fabrics, wearer, original, strips, newMaking);
   }
 
+  /** The machines set the allowances of all seams of the pattern. */
+  Brief sewnAs(SewingChoices newMaking) {
+    AlterationRecord set = alterations.on(newMaking.machines().applyTo(alterations.base()));
+    return withSewing(newMaking).withAlterations(set);
+  }
+
   /**
    * The draft's name.
    *
@@ -252,6 +260,42 @@ public final class Brief implements Serializable {
 
   StripChoices strips() {
     return strips;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      String name,
+      AlterationRecord alterations,
+      Map<String, Fabric> fabrics,
+      Wearer wearer,
+      @Nullable Original original,
+      StripChoices strips,
+      SewingChoices making)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Brief brief =
+          of(alterations.base())
+              .withName(name)
+              .withAlterations(alterations)
+              .withWearer(wearer)
+              .withSewing(making)
+              .with(strips);
+      for (Map.Entry<String, Fabric> cloth : fabrics.entrySet()) {
+        brief = brief.withFabric(cloth.getKey(), cloth.getValue());
+      }
+      return original == null ? brief : brief.withOriginal(original);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, alterations, fabrics, wearer, original, strips, making);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a brief is read as it was written");
   }
 
   @Override

@@ -4,6 +4,8 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -89,7 +91,15 @@ public final class Comparison implements Serializable {
     this.onlyThere = onlyThere;
   }
 
-  static Comparison of(
+  static Comparison of(Draft here, Draft there) {
+    return of(
+        Measures.withStrips(here.measures(), here.strips()),
+        Measures.withStrips(there.measures(), there.strips()),
+        here.findings(),
+        there.findings());
+  }
+
+  private static Comparison of(
       List<Measure> here, List<Measure> there, List<Finding> foundHere, List<Finding> foundThere) {
     Map<String, Length> others = new LinkedHashMap<>();
     there.forEach(measure -> others.put(measure.name(), measure.length()));
@@ -143,6 +153,25 @@ public final class Comparison implements Serializable {
    */
   public List<Finding> onlyThere() {
     return onlyThere;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(List<Row> rows, List<Finding> onlyHere, List<Finding> onlyThere)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new Comparison(List.copyOf(rows), List.copyOf(onlyHere), List.copyOf(onlyThere));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(rows, onlyHere, onlyThere);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a comparison is read as it was written");
   }
 
   @Override

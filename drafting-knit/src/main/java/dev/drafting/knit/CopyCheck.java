@@ -4,6 +4,8 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -139,6 +141,24 @@ public final class CopyCheck implements Serializable {
    */
   public List<Row> off() {
     return rows.stream().filter(row -> !row.isWithin()).toList();
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(List<Row> rows) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new CopyCheck(List.copyOf(rows));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(rows);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a check of a copy is read as it was written");
   }
 
   @Override

@@ -9,7 +9,6 @@ import dev.drafting.knit.sewing.Caution;
 import dev.drafting.knit.sewing.Cautions;
 import dev.drafting.knit.sewing.Detail;
 import dev.drafting.knit.sewing.SewingPlan;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,19 +19,21 @@ import org.jspecify.annotations.Nullable;
  * What follows from a plan and a brief, computed when it is first asked for and left behind when a
  * draft is stored.
  */
-final class Derivation implements Serializable {
-  private static final long serialVersionUID = 1L;
-
-  private final Plan given;
+final class Derivation {
+  private final Plan given; // before any fabric
   private final Brief brief;
-  private transient volatile @Nullable Plan plan;
-  private transient volatile @Nullable List<Strip> strips;
-  private transient volatile @Nullable SewingPlan sewing;
-  private transient volatile @Nullable List<Finding> findings;
+  private volatile @Nullable Plan plan;
+  private volatile @Nullable List<Strip> strips;
+  private volatile @Nullable SewingPlan sewing;
+  private volatile @Nullable List<Finding> findings;
 
   Derivation(Plan given, Brief brief) {
     this.given = given;
     this.brief = brief;
+  }
+
+  Plan given() {
+    return given;
   }
 
   Plan plan() {

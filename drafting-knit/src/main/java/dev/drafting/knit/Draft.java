@@ -34,9 +34,8 @@ import java.util.Optional;
 
 /**
  * A pattern made up in given fabrics for a wearer: the one place that gives its strips, findings,
- * cut list, goods to buy and order of work.
- *
- * <p>Every cloth of the pattern, usually "body" and "rib", needs a fabric before it is asked for.
+ * cut list, goods to buy and order of work. Every cloth of the pattern, usually "body" and "rib",
+ * needs a fabric before it is asked for.
  *
  * <pre>{@code
  * List<Edge> edges = List.of(
@@ -48,9 +47,7 @@ import java.util.Optional;
  * Piece back = Piece.of("back", edges).withCutting(Cutting.onFold(1));
  * Seam side = Seam.of("side", EdgeRef.parse("front side"), EdgeRef.parse("back side"));
  * Draft draft = Draft.of(Pattern.of("tube top", List.of(front, back), List.of(side)))
- *     .withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.35))
- *     .withFabric("rib", Fabric.of("rib", Structure.RIB, 0.80))
- *     .withStripRule("top", StripRule.ratio(0.85));
+ *     .withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.35)).withFabric("rib", Fabric.of("rib", Structure.RIB, 0.80)).withStripRule("top", StripRule.ratio(0.85));
  * draft.strips().get(0).cutLength();  // => 802 mm
  * draft.findings();  // => [NOTE top: The band is 13.1 cm shorter than its edge, which is nearly straight: it draws the edge in. A cuff or a waist rib is meant to; a flat band is not.]
  * }</pre>
@@ -61,12 +58,10 @@ import java.util.Optional;
 public final class Draft implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private final Plan given; // before any fabric
   private final Brief brief;
-  private final Derivation derived;
+  private final transient Derivation derived;
 
   private Draft(Plan given, Brief brief) {
-    this.given = given;
     this.brief = brief;
     this.derived = new Derivation(given, brief);
   }
@@ -112,7 +107,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if the name is blank
    */
   public Draft withName(String newName) {
-    return new Draft(given, brief.withName(newName));
+    return new Draft(derived.given(), brief.withName(newName));
   }
 
   /**
@@ -123,7 +118,7 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withFabric(String cloth, Fabric fabric) {
-    return new Draft(given, brief.withFabric(cloth, fabric));
+    return new Draft(derived.given(), brief.withFabric(cloth, fabric));
   }
 
   /**
@@ -133,7 +128,7 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withWearer(Wearer newWearer) {
-    return new Draft(given, brief.withWearer(newWearer));
+    return new Draft(derived.given(), brief.withWearer(newWearer));
   }
 
   /**
@@ -143,7 +138,7 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withOriginal(Original copied) {
-    return new Draft(given, brief.withOriginal(copied));
+    return new Draft(derived.given(), brief.withOriginal(copied));
   }
 
   /**
@@ -155,8 +150,8 @@ public final class Draft implements Serializable {
    * @throws DraftingException if there is no such opening, or no such place for the join on it
    */
   public Draft withStripRule(String opening, StripRule rule) {
-    StripChoices.require(name(), given.assembly().openings(), opening, rule);
-    return new Draft(given, brief.withStripRule(opening, rule));
+    StripChoices.require(name(), derived.given().assembly().openings(), opening, rule);
+    return new Draft(derived.given(), brief.withStripRule(opening, rule));
   }
 
   /**
@@ -166,7 +161,7 @@ public final class Draft implements Serializable {
    * @return the draft, in which {@link #fabric} knows better
    */
   public Draft withSewnResult(SewnResult result) {
-    return new Draft(given, brief.withSewnResult(result));
+    return new Draft(derived.given(), brief.withSewnResult(result));
   }
 
   /**
@@ -176,7 +171,7 @@ public final class Draft implements Serializable {
    * @return the draft
    */
   public Draft withoutSewnResult(SewnResult result) {
-    return new Draft(given, brief.withoutSewnResult(result));
+    return new Draft(derived.given(), brief.withoutSewnResult(result));
   }
 
   /**
@@ -196,8 +191,7 @@ public final class Draft implements Serializable {
    * @throws DraftingException if an allowance or a tape is for a seam that is not there
    */
   public Draft withSewing(SewingChoices newMaking) {
-    AlterationRecord set = alterations().on(newMaking.machines().applyTo(alterations().base()));
-    Draft draft = of(brief.withSewing(newMaking).withAlterations(set));
+    Draft draft = of(brief.sewnAs(newMaking));
     SewingPlan.requireSeams(draft.pattern(), newMaking.taped());
     return draft;
   }
@@ -259,7 +253,7 @@ public final class Draft implements Serializable {
    * @return the pattern that the draft was made from
    */
   public Pattern pattern() {
-    return given.finished();
+    return derived.given().finished();
   }
 
   /**
@@ -478,24 +472,11 @@ public final class Draft implements Serializable {
    * @throws DraftingException if a cloth of either has no fabric
    */
   public Comparison compare(Draft other) {
-    return Comparison.of(
-        Measures.withStrips(measures(), strips()),
-        Measures.withStrips(other.measures(), other.strips()),
-        findings(),
-        other.findings());
-  }
-
-  /** What is stored in its place; reading it goes through the checks. */
-  private record Kept(Brief brief) implements Serializable {
-    private static final long serialVersionUID = 1L;
-
-    private Object readResolve() {
-      return Draft.of(brief);
-    }
+    return Comparison.of(this, other);
   }
 
   private Object writeReplace() {
-    return new Kept(brief);
+    return new KeptDraft(brief);
   }
 
   private void readObject(ObjectInputStream in) throws InvalidObjectException {

@@ -1,6 +1,8 @@
 package dev.drafting.knit;
 
 import dev.drafting.core.Stable;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -46,6 +48,24 @@ public final class Goods implements Serializable {
    */
   public String amount() {
     return amount;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String what, String amount) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new Goods(
+          Objects.requireNonNull(what, "what"), Objects.requireNonNull(amount, "amount"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(what, amount);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an amount of goods is read as it was written");
   }
 
   @Override

@@ -8,7 +8,6 @@ import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripPiece;
 import dev.drafting.knit.sewing.SeamTape;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -17,13 +16,11 @@ import org.jspecify.annotations.Nullable;
  * A finished pattern sewn together, and what is cut for it. What was computed is shared by all
  * drafts that have the same plan, and left behind when a draft is stored.
  */
-final class Plan implements Serializable {
-  private static final long serialVersionUID = 1L;
-
+final class Plan {
   private final Assembly assembly;
   private final Pattern cut;
-  private transient volatile @Nullable CutPlan cutPlan;
-  private transient volatile @Nullable Assembly cutAssembly;
+  private volatile @Nullable CutPlan cutPlan;
+  private volatile @Nullable Assembly cutAssembly;
 
   private Plan(Assembly assembly, Pattern cut) {
     this.assembly = assembly;

@@ -12,6 +12,8 @@ import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.sewing.Construction;
 import dev.drafting.knit.sewing.OrderOfWork;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -129,6 +131,32 @@ final class StripChoices implements Serializable {
   /** "armhole" means "armhole (left)" and "armhole (right)" both. */
   static boolean isNamed(Opening opening, String name) {
     return opening.name().equals(name) || opening.name().startsWith(name + " (");
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(Map<String, StripRule> rules, List<SewnResult> results)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      StripChoices choices = NONE;
+      for (Map.Entry<String, StripRule> rule : rules.entrySet()) {
+        choices = choices.with(rule.getKey(), rule.getValue());
+      }
+      for (SewnResult result : results) {
+        choices = choices.with(result);
+      }
+      return choices;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(rules, results);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a set of strip rules is read as it was written");
   }
 
   @Override

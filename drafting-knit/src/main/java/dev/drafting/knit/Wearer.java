@@ -8,6 +8,8 @@ import dev.drafting.knit.band.BodyPart;
 import dev.drafting.knit.size.Body;
 import dev.drafting.knit.size.BodyMeasure;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -219,6 +221,34 @@ public final class Wearer implements Serializable {
    */
   public OptionalInt age() {
     return age == null ? OptionalInt.empty() : OptionalInt.of(age);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      @Nullable Length chest,
+      Map<BodyPart, Length> girths,
+      @Nullable Length height,
+      @Nullable Integer age)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Wearer wearer = chest == null ? UNKNOWN : UNKNOWN.withChest(chest);
+      for (Map.Entry<BodyPart, Length> girth : girths.entrySet()) {
+        wearer = wearer.withGirth(girth.getKey(), girth.getValue());
+      }
+      wearer = height == null ? wearer : wearer.withHeight(height);
+      return age == null ? wearer : wearer.withAge(age);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(chest, girths, height, age);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a wearer is read as it was written");
   }
 
   @Override

@@ -3,6 +3,8 @@ package dev.drafting.core.alter;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.pattern.Pattern;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -181,6 +183,28 @@ public final class AlterationRecord implements Serializable {
    */
   public List<EdgeChange> changes() {
     return EdgeChange.between(base, result());
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(Pattern base, List<Entry> entries) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      AlterationRecord record = of(base);
+      for (Entry entry : entries) {
+        record = record.with(entry.alteration(), entry.note());
+      }
+      return record;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(base, entries);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an alteration record is read as it was written");
   }
 
   @Override

@@ -3,6 +3,8 @@ package dev.drafting.core.alter;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -97,6 +99,23 @@ public final class EdgePlace implements Serializable {
   /** The exact words that {@link #parse} reads. */
   String setting() {
     return distance + " from " + neighbour;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String neighbour, Length distance) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return from(neighbour, distance);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(neighbour, distance);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a place on an edge is read as it was written");
   }
 
   @Override

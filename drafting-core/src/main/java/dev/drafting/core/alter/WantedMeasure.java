@@ -7,6 +7,8 @@ import dev.drafting.core.pattern.Cutting;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -171,6 +173,28 @@ public final class WantedMeasure implements Serializable {
 
   private Length halfway(Pattern pattern) {
     return SeamSide.of(pattern, place).get(0).curve().length().dividedBy(2);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Kind kind, String place, Length measured, Length wanted)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new WantedMeasure(
+          Objects.requireNonNull(kind, "kind"),
+          Objects.requireNonNull(place, "place"),
+          Objects.requireNonNull(measured, "measured"),
+          Objects.requireNonNull(wanted, "wanted"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(kind, place, measured, wanted);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a wanted measure is read as it was written");
   }
 
   @Override

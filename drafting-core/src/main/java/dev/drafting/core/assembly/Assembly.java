@@ -6,6 +6,8 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.pattern.Pattern;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -184,6 +186,23 @@ public final class Assembly implements Serializable {
           .accepted("0 to 90 degrees");
     }
     return SmoothCrossings.of(pattern, most);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Pattern pattern) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(pattern);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(pattern);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an assembly is read as it was written");
   }
 
   @Override

@@ -2,6 +2,8 @@ package dev.drafting.core.assembly;
 
 import dev.drafting.core.Stable;
 import dev.drafting.core.pattern.EdgeRef;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -64,6 +66,25 @@ public final class Junction implements Serializable {
    */
   public List<EdgeRef> openEdges() {
     return openEdges;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(List<String> ending, List<String> crossing, List<EdgeRef> openEdges)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new Junction(ending, crossing, openEdges);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(ending, crossing, openEdges);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a junction is read as it was written");
   }
 
   @Override

@@ -7,6 +7,8 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import dev.drafting.core.pattern.Finish;
 import dev.drafting.core.pattern.Piece;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -158,6 +160,26 @@ public final class Opening implements Serializable {
    */
   public List<OpeningStation> stations() {
     return stations;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      String name, List<OpeningPart> parts, List<OpeningStation> stations, List<Piece> pieces)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new Opening(Objects.requireNonNull(name, "name"), parts, stations, pieces);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, parts, stations, pieces);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an opening is read as it was written");
   }
 
   @Override

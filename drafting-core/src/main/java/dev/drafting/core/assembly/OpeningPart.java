@@ -1,10 +1,13 @@
 package dev.drafting.core.assembly;
 
 import dev.drafting.core.Stable;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import dev.drafting.core.pattern.EdgeRef;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -69,6 +72,34 @@ public final class OpeningPart implements Serializable {
    */
   public Length from() {
     return from;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(EdgeRef edge, boolean mirrored, Curve curve, Length from)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (from.isNegative()) {
+        throw DraftingException.of("a part begins before its opening")
+            .at(edge.toString())
+            .value(from)
+            .accepted("0 mm or more");
+      }
+      return new OpeningPart(
+          Objects.requireNonNull(edge, "edge"),
+          mirrored,
+          Objects.requireNonNull(curve, "curve"),
+          Objects.requireNonNull(from, "from"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(edge, mirrored, curve, from);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a part of an opening is read as it was written");
   }
 
   @Override

@@ -9,6 +9,8 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.offset.OffsetPart;
 import dev.drafting.core.offset.OffsetTag;
 import dev.drafting.core.pattern.Edge;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -177,6 +179,26 @@ public final class ChalkTable implements Serializable {
     return base
         + " Chalk every point and join them in turn, smoothly where they lie close; the allowances"
         + " are included.";
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      String piece, boolean alongFold, List<ChalkPoint> points, List<ChalkPoint> notches)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new ChalkTable(Objects.requireNonNull(piece, "piece"), alongFold, points, notches);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(piece, alongFold, points, notches);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a chalk table is read as it was written");
   }
 
   @Override

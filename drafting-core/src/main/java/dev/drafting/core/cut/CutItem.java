@@ -10,6 +10,8 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import dev.drafting.core.pattern.Cutting;
 import dev.drafting.core.pattern.Piece;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -167,6 +169,30 @@ public final class CutItem implements Serializable {
    */
   public String how() {
     return how;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String name, String cloth, int count, Length length, Length width, String how)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (count < 1 || !length.isPositive() || !width.isPositive()) {
+        throw DraftingException.of("a part has no size, or is never cut")
+            .at(name)
+            .value(count + " of " + length + " by " + width)
+            .accepted("one or more, length and width above zero");
+      }
+      return new CutItem(name, cloth, count, length, width, how);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, cloth, count, length, width, how);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a part to cut is read as it was written");
   }
 
   @Override

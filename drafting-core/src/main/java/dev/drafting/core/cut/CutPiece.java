@@ -9,6 +9,8 @@ import dev.drafting.core.offset.OffsetResult;
 import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.MarkingLine;
 import dev.drafting.core.pattern.Piece;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -196,6 +198,39 @@ public final class CutPiece implements Serializable {
    */
   public OffsetResult offset() {
     return offset;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      String name,
+      Piece piece,
+      OffsetResult offset,
+      List<String> labels,
+      List<DerivedLine> lines,
+      List<CutNotch> notches,
+      List<MarkingLine> markings)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new CutPiece(
+          Objects.requireNonNull(name, "name"),
+          Objects.requireNonNull(piece, "piece"),
+          Objects.requireNonNull(offset, "offset"),
+          labels,
+          lines,
+          notches,
+          markings);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, piece, offset, labels, lines, notches, markings);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a piece to cut is read as it was written");
   }
 
   @Override

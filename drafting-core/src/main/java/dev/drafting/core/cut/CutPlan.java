@@ -8,6 +8,8 @@ import dev.drafting.core.offset.OffsetResult;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.SharedPaper;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -161,6 +163,23 @@ public final class CutPlan implements Serializable {
    */
   public List<Finding> findings() {
     return findings;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Pattern pattern) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(pattern);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(pattern);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a cut plan is read as it was written");
   }
 
   @Override

@@ -1,11 +1,14 @@
 package dev.drafting.core.cut;
 
 import dev.drafting.core.Stable;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.LineRole;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -29,10 +32,14 @@ public final class DerivedLine implements Serializable {
   private final Length edgeLength;
 
   DerivedLine(LineRole role, Edge edge, Curve curve) {
-    this.role = role;
-    this.edge = edge.name();
-    this.curve = curve;
-    this.edgeLength = edge.curve().length();
+    this(role, edge.name(), curve, edge.curve().length());
+  }
+
+  private DerivedLine(LineRole role, String edge, Curve curve, Length edgeLength) {
+    this.role = Objects.requireNonNull(role, "role");
+    this.edge = Objects.requireNonNull(edge, "edge");
+    this.curve = Objects.requireNonNull(curve, "curve");
+    this.edgeLength = Objects.requireNonNull(edgeLength, "edgeLength");
   }
 
   /**
@@ -106,6 +113,30 @@ public final class DerivedLine implements Serializable {
       case FOLD -> "fold";
       case TOPSTITCH -> "topstitching";
     };
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(LineRole role, String edge, Curve curve, Length edgeLength)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (edgeLength.isNegative()) {
+        throw DraftingException.of("an edge is shorter than nothing")
+            .at(edge)
+            .value(edgeLength)
+            .accepted("0 mm or more");
+      }
+      return new DerivedLine(role, edge, curve, edgeLength);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(role, edge, curve, edgeLength);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a derived line is read as it was written");
   }
 
   @Override

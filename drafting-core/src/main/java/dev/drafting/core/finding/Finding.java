@@ -1,6 +1,8 @@
 package dev.drafting.core.finding;
 
 import dev.drafting.core.Stable;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -128,6 +130,31 @@ public final class Finding implements Serializable {
    */
   public List<Remedy> remedies() {
     return remedies;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      Severity severity, String id, Place place, String reason, List<Remedy> remedies)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Finding finding =
+          new Finding(Objects.requireNonNull(severity, "severity"), id, place, reason, List.of());
+      for (Remedy remedy : remedies) {
+        finding = finding.withRemedy(remedy);
+      }
+      return finding;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(severity, id, place, reason, remedies);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a finding is read as it was written");
   }
 
   @Override

@@ -1,6 +1,8 @@
 package dev.drafting.core.finding;
 
 import dev.drafting.core.Stable;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -127,6 +129,41 @@ public final class Place implements Serializable {
    */
   public List<String> names() {
     return names;
+  }
+
+  private static Place checked(String kind, List<String> names) {
+    int expected =
+        switch (kind) {
+          case "draft" -> 0;
+          case "corner" -> 3;
+          case "edge" -> 2;
+          case "piece", "seam", "opening", "fabric", "strip" -> 1;
+          default -> -1;
+        };
+    if (names.size() != expected) {
+      throw DraftingException.of("there is no such place")
+          .value(kind + " " + names)
+          .accepted("a draft, piece, edge, corner, seam, opening, fabric or strip");
+    }
+    return new Place(kind, names.toArray(String[]::new));
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(String kind, List<String> names) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return checked(kind, names);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(kind, names);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a place is read as it was written");
   }
 
   @Override

@@ -1,6 +1,8 @@
 package dev.drafting.core.finding;
 
 import dev.drafting.core.Stable;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -70,6 +72,28 @@ public final class Remedy implements Serializable {
    */
   public Map<String, String> data() {
     return data;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(String text, Map<String, String> data) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Remedy remedy = of(text);
+      for (Map.Entry<String, String> setting : data.entrySet()) {
+        remedy = remedy.with(setting.getKey(), setting.getValue());
+      }
+      return remedy;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(text, data);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a remedy is read as it was written");
   }
 
   @Override

@@ -7,6 +7,8 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Piece;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -130,6 +132,24 @@ public final class GradeRule implements Serializable {
 
   private List<Object> parts() {
     return List.of(piece, edge, next, across, along);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String piece, String edge, String next, Length across, Length along)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(piece, edge, next, across, along);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(piece, edge, next, across, along);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a grade rule is read as it was written");
   }
 
   @Override

@@ -9,6 +9,8 @@ import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Reshaping;
 import dev.drafting.core.pattern.Seam;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -53,7 +55,7 @@ public final class Grading implements Serializable {
   private final Map<String, Double> steps;
 
   private Grading(Pattern base, String baseSize, List<GradeRule> rules, Map<String, Double> steps) {
-    this.base = base;
+    this.base = Objects.requireNonNull(base, "base");
     this.baseSize = baseSize;
     this.rules = rules;
     this.steps = Collections.unmodifiableMap(steps);
@@ -257,6 +259,32 @@ public final class Grading implements Serializable {
    */
   public List<GradeRule> rules() {
     return rules;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      Pattern base, String baseSize, List<GradeRule> rules, Map<String, Double> steps)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Grading grading = of(base, baseSize, rules);
+      for (Map.Entry<String, Double> step : steps.entrySet()) {
+        if (!step.getKey().equals(baseSize)) {
+          grading = grading.with(step.getKey(), step.getValue());
+        }
+      }
+      return grading;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(base, baseSize, rules, steps);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a grading is read as it was written");
   }
 
   @Override

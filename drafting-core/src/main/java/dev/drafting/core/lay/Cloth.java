@@ -4,6 +4,8 @@ import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -457,6 +459,14 @@ public final class Cloth implements Serializable {
     List<Object> parts = new ArrayList<>(List.of(width, edge, fold, turnedOver, oneWay));
     parts.addAll(List.of(Optional.ofNullable(length), spacing, repeatAlong, repeatAcross, flaws));
     return parts;
+  }
+
+  private Object writeReplace() {
+    return KeptCloth.of(this);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a cloth is read as it was written");
   }
 
   @Override

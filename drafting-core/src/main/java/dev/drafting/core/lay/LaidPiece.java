@@ -7,6 +7,8 @@ import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -41,9 +43,9 @@ public final class LaidPiece implements Serializable {
       boolean turned,
       Angle offGrain) {
     this.offGrain = offGrain;
-    this.name = name;
-    this.cutLine = cutLine;
-    this.toCut = toCut;
+    this.name = Objects.requireNonNull(name, "name");
+    this.cutLine = Objects.requireNonNull(cutLine, "cutLine");
+    this.toCut = Objects.requireNonNull(toCut, "toCut");
     this.layers = layers;
     this.onFold = onFold;
     this.turned = turned;
@@ -198,6 +200,39 @@ public final class LaidPiece implements Serializable {
    */
   public Length across() {
     return box().height();
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(
+      String name,
+      Curve cutLine,
+      Curve toCut,
+      int layers,
+      boolean onFold,
+      boolean turned,
+      Angle offGrain)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      LaidPiece upright = of(name, cutLine, toCut, layers);
+      return new LaidPiece(
+          upright.name,
+          upright.cutLine,
+          upright.toCut,
+          layers,
+          onFold,
+          turned,
+          Objects.requireNonNull(offGrain, "offGrain"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, cutLine, toCut, layers, onFold, turned, offGrain);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a laid piece is read as it was written");
   }
 
   @Override

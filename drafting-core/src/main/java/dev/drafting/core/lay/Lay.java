@@ -5,6 +5,8 @@ import dev.drafting.core.cut.CutPiece;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -290,6 +292,37 @@ public final class Lay implements Serializable {
     alike.forEach(
         (strip, times) -> parts.addStrips(strip.name(), strip.length(), strip.width(), times));
     return parts;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      Cloth cloth,
+      List<CutPiece> pieces,
+      List<StripSize> strips,
+      Angle grainWithin,
+      Map<String, String> matching)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Lay lay = on(cloth).with(pieces).withGrainWithin(grainWithin);
+      for (StripSize strip : strips) {
+        lay = lay.with(strip);
+      }
+      for (Map.Entry<String, String> match : matching.entrySet()) {
+        lay = lay.matching(match.getKey(), match.getValue());
+      }
+      return lay;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(cloth, pieces, strips, grainWithin, matching);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a lay is read as it was written");
   }
 
   @Override

@@ -4,6 +4,8 @@ import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +40,7 @@ public final class LayPlan implements Serializable {
   private final List<String> notes;
 
   private LayPlan(Lay lay, List<LaidPiece> pieces, Length length, List<String> notes) {
-    this.lay = lay;
+    this.lay = Objects.requireNonNull(lay, "lay");
     this.pieces = List.copyOf(pieces);
     this.length = length;
     this.notes = List.copyOf(notes);
@@ -208,6 +210,25 @@ public final class LayPlan implements Serializable {
    */
   public List<String> notes() {
     return notes;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(Lay lay, List<LaidPiece> pieces, Length length, List<String> notes)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(lay, pieces, length, notes);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(lay, pieces, length, notes);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a lay plan is read as it was written");
   }
 
   @Override

@@ -9,6 +9,8 @@ import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -167,6 +169,28 @@ public final class StripLay implements Serializable {
       outlines.add(shape.outline().map(there));
     }
     return outlines;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(Length width, List<Shape> shapes) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      StripLay lay = of(width);
+      for (Shape shape : shapes) {
+        lay = lay.with(shape.outline(), shape.times(), shape.turns().toArray(Angle[]::new));
+      }
+      return lay;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(width, shapes);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a strip lay is read as it was written");
   }
 
   @Override

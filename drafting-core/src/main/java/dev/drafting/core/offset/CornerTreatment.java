@@ -3,6 +3,8 @@ package dev.drafting.core.offset;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -209,6 +211,32 @@ public final class CornerTreatment implements Serializable {
     }
     CornerSide other = side == CornerSide.BEFORE ? CornerSide.AFTER : CornerSide.BEFORE;
     return new CornerTreatment(kind, limit, other, folds);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(Kind kind, double limit, CornerSide side, List<Length> folds)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return switch (kind) {
+        case MITRE -> mitre(limit);
+        case SQUARE -> squareTo(side);
+        case BEVEL -> bevel();
+        case ROUND -> round();
+        case STEP -> step();
+        case FOLDED_BACK -> foldedBack(side, folds);
+      };
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(kind, limit, side, folds);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a corner treatment is read as it was written");
   }
 
   @Override

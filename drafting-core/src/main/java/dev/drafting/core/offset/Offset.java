@@ -5,11 +5,14 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
@@ -145,6 +148,33 @@ public final class Offset implements Serializable {
         edges.stream().map(OffsetEdge::name).toList(),
         new PartBuilder(edges).parts(trimmed.strands()),
         trimmings);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      List<OffsetEdge> edges,
+      SortedMap<Integer, CornerTreatment> corners,
+      boolean closed,
+      Length tolerance)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Offset offset = (closed ? of(edges) : ofOpen(edges)).withTolerance(tolerance);
+      for (Map.Entry<Integer, CornerTreatment> corner : corners.entrySet()) {
+        offset = offset.withCorner(corner.getKey(), corner.getValue());
+      }
+      return offset;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(edges, corners, closed, tolerance);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an offset is read as it was written");
   }
 
   @Override

@@ -4,6 +4,8 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -72,6 +74,23 @@ public final class OffsetEdge implements Serializable {
    */
   public Length distance() {
     return distance;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String name, Curve curve, Length distance) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(name, curve, distance);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, curve, distance);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an edge to offset is read as it was written");
   }
 
   @Override

@@ -1,8 +1,11 @@
 package dev.drafting.core.offset;
 
 import dev.drafting.core.Stable;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -89,6 +92,37 @@ public final class OffsetPart implements Serializable {
    */
   public Length to() {
     return to;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(
+      OffsetTag tag, int source, String sourceName, Curve curve, Length from, Length to)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (source < 0) {
+        throw DraftingException.of("an offset line comes from no edge")
+            .at(sourceName)
+            .value(source)
+            .accepted("0 or more");
+      }
+      return new OffsetPart(
+          Objects.requireNonNull(tag, "tag"),
+          source,
+          Objects.requireNonNull(sourceName, "sourceName"),
+          Objects.requireNonNull(curve, "curve"),
+          Objects.requireNonNull(from, "from"),
+          Objects.requireNonNull(to, "to"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(tag, source, sourceName, curve, from, to);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a part of an offset line is read as it was written");
   }
 
   @Override

@@ -4,6 +4,8 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -99,6 +101,26 @@ public final class OffsetResult implements Serializable {
    */
   public List<Trimming> trimmings() {
     return trimmings;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      Curve outline, List<String> edges, List<OffsetPart> parts, List<Trimming> trimmings)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new OffsetResult(Objects.requireNonNull(outline, "outline"), edges, parts, trimmings);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(outline, edges, parts, trimmings);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an offset line is read as it was written");
   }
 
   @Override

@@ -1,8 +1,11 @@
 package dev.drafting.core.offset;
 
 import dev.drafting.core.Stable;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -92,6 +95,33 @@ public final class Trimming implements Serializable {
    */
   public Length lost() {
     return lost;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String edge, Point at, Cause cause, Length lost) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (lost.isNegative()) {
+        throw DraftingException.of("an edge has lost less than nothing")
+            .at(edge)
+            .value(lost)
+            .accepted("0 mm or more");
+      }
+      return new Trimming(
+          Objects.requireNonNull(edge, "edge"),
+          Objects.requireNonNull(at, "at"),
+          Objects.requireNonNull(cause, "cause"),
+          Objects.requireNonNull(lost, "lost"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(edge, at, cause, lost);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a trimming is read as it was written");
   }
 
   @Override

@@ -4,6 +4,8 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.offset.CornerTreatment;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
@@ -99,6 +101,36 @@ public final class Corner implements Serializable {
    */
   public Optional<CornerTreatment> treatment() {
     return Optional.ofNullable(treatment);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(
+      String before,
+      String after,
+      Point at,
+      Angle interior,
+      boolean pointed,
+      @Nullable CornerTreatment treatment)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new Corner(
+          Objects.requireNonNull(before, "before"),
+          Objects.requireNonNull(after, "after"),
+          Objects.requireNonNull(at, "at"),
+          Objects.requireNonNull(interior, "interior"),
+          pointed,
+          treatment);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(before, after, at, interior, pointed, treatment);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a corner is read as it was written");
   }
 
   @Override

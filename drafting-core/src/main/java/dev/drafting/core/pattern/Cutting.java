@@ -2,6 +2,8 @@ package dev.drafting.core.pattern;
 
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -126,6 +128,23 @@ public final class Cutting implements Serializable {
       default:
         return "cut " + times;
     }
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Kind kind, int times) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return checked(Objects.requireNonNull(kind, "kind"), times);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(kind, times);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a way of cutting is read as it was written");
   }
 
   @Override

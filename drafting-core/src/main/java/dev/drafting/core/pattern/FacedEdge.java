@@ -3,6 +3,9 @@ package dev.drafting.core.pattern;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -101,6 +104,23 @@ public final class FacedEdge implements Finish {
         + allowance
         + " allowance"
         + topstitch().map(d -> ", topstitched " + d + " from the edge").orElse("");
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Length allowance, @Nullable Length topstitch) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return topstitch == null ? of(allowance) : of(allowance).withTopstitch(topstitch);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(allowance, topstitch);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a faced edge is read as it was written");
   }
 
   @Override

@@ -3,6 +3,8 @@ package dev.drafting.core.pattern;
 import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 
 /**
@@ -119,6 +121,27 @@ public final class Fullness implements Serializable {
    */
   public Length depth(Length ease) {
     return pleats > 0 ? ease.abs().dividedBy(2.0 * pleats) : Length.ZERO;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(int pleats) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return switch (pleats) {
+        case GATHERS -> GATHERED;
+        case 0 -> EASED;
+        default -> Fullness.pleats(pleats);
+      };
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(pleats);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("fullness is read as it was written");
   }
 
   @Override

@@ -3,6 +3,8 @@ package dev.drafting.core.pattern;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -59,6 +61,23 @@ public final class MarkingLine implements Serializable {
    */
   public Curve curve() {
     return curve;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String label, Curve curve) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(label, curve);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(label, curve);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a marking line is read as it was written");
   }
 
   @Override

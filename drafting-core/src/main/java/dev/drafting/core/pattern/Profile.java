@@ -3,6 +3,8 @@ package dev.drafting.core.pattern;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -126,6 +128,24 @@ public final class Profile implements Serializable {
       return Length.ZERO;
     }
     return cut.minus(join().orElse(Length.ZERO)).max(Length.ZERO);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(List<ProfileLine> lines) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(lines.toArray(ProfileLine[]::new));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(lines);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a profile is read as it was written");
   }
 
   @Override

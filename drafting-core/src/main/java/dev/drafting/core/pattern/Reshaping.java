@@ -4,6 +4,8 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -277,6 +279,54 @@ public final class Reshaping implements Serializable {
         .withPiece(scale.of(pattern.piece(piece)))
         .withPatches(patches)
         .withPlackets(plackets);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      Pattern pattern,
+      List<SideShift> shifts,
+      Map<String, PieceScale> scales,
+      Map<EdgeRef, Vector> moves,
+      Set<EdgeRef> yielding,
+      Set<EdgeRef> turning,
+      Length evened,
+      Map<EdgeRef, Length> lengths)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Reshaping reshaping = of(pattern);
+      for (EdgeRef edge : yielding) {
+        reshaping = reshaping.yielding(edge);
+      }
+      for (SideShift shift : shifts) {
+        reshaping =
+            reshaping.shifted(shift.edge(), shift.from(), shift.at(), shift.to(), shift.outward());
+      }
+      for (Map.Entry<String, PieceScale> scale : scales.entrySet()) {
+        reshaping =
+            reshaping.scaled(scale.getKey(), scale.getValue().across(), scale.getValue().along());
+      }
+      for (Map.Entry<EdgeRef, Vector> move : moves.entrySet()) {
+        reshaping = reshaping.moved(move.getKey(), move.getValue());
+      }
+      for (EdgeRef edge : turning) {
+        reshaping = reshaping.keepingAnglesTo(edge);
+      }
+      for (Map.Entry<EdgeRef, Length> length : lengths.entrySet()) {
+        reshaping = reshaping.withLength(length.getKey(), length.getValue());
+      }
+      return evened.isZero() ? reshaping : reshaping.evened(evened);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(pattern, shifts, scales, moves, yielding, turning, evened, lengths);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a reshaping is read as it was written");
   }
 
   @Override

@@ -3,6 +3,9 @@ package dev.drafting.core.pattern;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.Map;
 import java.util.Objects;
 
@@ -64,6 +67,23 @@ public final class SeamFinish implements Finish {
   @Override
   public String describe() {
     return "seam with " + allowance + " allowance";
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Length allowance) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(allowance);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(allowance);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a seam finish is read as it was written");
   }
 
   @Override

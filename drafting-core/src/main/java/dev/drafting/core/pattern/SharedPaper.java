@@ -2,6 +2,8 @@ package dev.drafting.core.pattern;
 
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -77,6 +79,23 @@ public final class SharedPaper implements Serializable {
    */
   public String innerPiece() {
     return innerPiece;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String name, String outerPiece, String innerPiece) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(name, outerPiece, innerPiece);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, outerPiece, innerPiece);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a shared paper is read as it was written");
   }
 
   @Override

@@ -4,6 +4,8 @@ import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -55,7 +57,7 @@ public final class Dimensions implements Serializable {
    */
   public Dimensions with(String name, Length length) {
     Map<String, Length> more = new TreeMap<>(lengths);
-    more.put(name, length);
+    more.put(name, Objects.requireNonNull(length, "length"));
     return new Dimensions(more, new TreeMap<>(chosen));
   }
 
@@ -68,7 +70,7 @@ public final class Dimensions implements Serializable {
    */
   public Dimensions withChoice(String name, String option) {
     Map<String, String> more = new TreeMap<>(chosen);
-    more.put(name, option);
+    more.put(name, Objects.requireNonNull(option, "option"));
     return new Dimensions(new TreeMap<>(lengths), more);
   }
 
@@ -141,6 +143,32 @@ public final class Dimensions implements Serializable {
           .value(name)
           .accepted(names.isEmpty() ? "none" : String.join(", ", names));
     }
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(Map<String, Length> lengths, Map<String, String> chosen)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Dimensions all = of();
+      for (Map.Entry<String, Length> length : lengths.entrySet()) {
+        all = all.with(length.getKey(), length.getValue());
+      }
+      for (Map.Entry<String, String> choice : chosen.entrySet()) {
+        all = all.withChoice(choice.getKey(), choice.getValue());
+      }
+      return all;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(lengths, chosen);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a set of dimensions is read as it was written");
   }
 
   @Override

@@ -4,12 +4,15 @@ import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A garment in several sizes: the dimensions of each, and what they are drawn to.
@@ -61,7 +64,7 @@ public final class SizeRun implements Serializable {
           .accepted("a name beside " + String.join(", ", sizes.keySet()));
     }
     Map<String, Dimensions> more = new LinkedHashMap<>(sizes);
-    more.put(size, dimensions);
+    more.put(size, Objects.requireNonNull(dimensions, "dimensions"));
     return new SizeRun(more);
   }
 
@@ -128,6 +131,32 @@ public final class SizeRun implements Serializable {
       }
     }
     return Collections.unmodifiableMap(patterns);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(String first, Dimensions dimensions, Map<String, Dimensions> others)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      SizeRun run = of(first, dimensions);
+      for (Map.Entry<String, Dimensions> size : others.entrySet()) {
+        run = run.with(size.getKey(), size.getValue());
+      }
+      return run;
+    }
+  }
+
+  private Object writeReplace() {
+    String first = names().get(0);
+    Map<String, Dimensions> others = new LinkedHashMap<>(sizes);
+    others.remove(first);
+    return new Kept(first, dimensions(first), others);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a size run is read as it was written");
   }
 
   @Override

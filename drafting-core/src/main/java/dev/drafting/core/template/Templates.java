@@ -2,6 +2,8 @@ package dev.drafting.core.template;
 
 import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -117,6 +119,24 @@ public final class Templates implements Serializable {
   }
 
   /** The same ids in the same order, each with a template of the same class. */
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(List<GarmentTemplate> templates) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(templates.toArray(GarmentTemplate[]::new));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(List.copyOf(byId.values()));
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a set of templates is read as it was written");
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Templates that && that.parts().equals(parts());

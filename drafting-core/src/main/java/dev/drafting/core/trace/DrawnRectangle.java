@@ -5,6 +5,8 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -216,6 +218,30 @@ public final class DrawnRectangle implements Serializable {
       most = Math.max(most, Math.abs(90 - Math.abs(turn(corners, i))));
     }
     return most;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(
+      Length width,
+      Length height,
+      Point lowerLeft,
+      Point lowerRight,
+      Point upperRight,
+      Point upperLeft)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(width, height, lowerLeft, lowerRight, upperRight, upperLeft);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(width, height, corners.get(0), corners.get(1), corners.get(2), corners.get(3));
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a drawn rectangle is read as it was written");
   }
 
   @Override

@@ -1,11 +1,15 @@
 package dev.drafting.core.trace;
 
 import dev.drafting.core.Stable;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * What became of one traced edge: what it was taken for, how the points scatter about it, and which
@@ -161,6 +165,63 @@ public final class EdgeReport implements Serializable {
    */
   public int cubics() {
     return cubics;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      String edge,
+      int points,
+      List<RefusedPoint> refused,
+      Length noise,
+      Length rms,
+      Length largest,
+      Length tracedLength,
+      Length length,
+      Length lengthUncertainty,
+      int cubics)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      boolean below =
+          Stream.of(noise, rms, largest, tracedLength, length, lengthUncertainty)
+              .anyMatch(Length::isNegative);
+      if (below || points < 0 || cubics < 0) {
+        throw DraftingException.of("a figure of an edge is below zero")
+            .at(edge)
+            .accepted("numbers and lengths of 0 or more");
+      }
+      return new EdgeReport(
+          Objects.requireNonNull(edge, "edge"),
+          points,
+          refused,
+          Objects.requireNonNull(noise, "noise"),
+          Objects.requireNonNull(rms, "rms"),
+          Objects.requireNonNull(largest, "largest"),
+          Objects.requireNonNull(tracedLength, "tracedLength"),
+          Objects.requireNonNull(length, "length"),
+          Objects.requireNonNull(lengthUncertainty, "lengthUncertainty"),
+          cubics);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(
+        edge,
+        points,
+        refused,
+        noise,
+        rms,
+        largest,
+        tracedLength,
+        length,
+        lengthUncertainty,
+        cubics);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a report of an edge is read as it was written");
   }
 
   @Override

@@ -1,9 +1,12 @@
 package dev.drafting.core.trace;
 
 import dev.drafting.core.Stable;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -76,6 +79,34 @@ public final class Lopsidedness implements Serializable {
    */
   public Point where() {
     return where;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String edge, Length largest, Length rms, Point where)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (largest.isNegative() || rms.isNegative()) {
+        throw DraftingException.of("a deviation is below zero")
+            .at(edge)
+            .value(largest + ", " + rms)
+            .accepted("0 mm or more");
+      }
+      return new Lopsidedness(
+          Objects.requireNonNull(edge, "edge"),
+          Objects.requireNonNull(largest, "largest"),
+          Objects.requireNonNull(rms, "rms"),
+          Objects.requireNonNull(where, "where"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(edge, largest, rms, where);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a lopsidedness is read as it was written");
   }
 
   @Override

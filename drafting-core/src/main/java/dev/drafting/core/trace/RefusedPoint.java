@@ -1,9 +1,12 @@
 package dev.drafting.core.trace;
 
 import dev.drafting.core.Stable;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -60,6 +63,32 @@ public final class RefusedPoint implements Serializable {
    */
   public Length distance() {
     return distance;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Point traced, Point placed, Length distance) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (distance.isNegative()) {
+        throw DraftingException.of("a point lies nearer than nothing")
+            .at(traced.toString())
+            .value(distance)
+            .accepted("0 mm or more");
+      }
+      return new RefusedPoint(
+          Objects.requireNonNull(traced, "traced"),
+          Objects.requireNonNull(placed, "placed"),
+          Objects.requireNonNull(distance, "distance"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(traced, placed, distance);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a refused point is read as it was written");
   }
 
   @Override

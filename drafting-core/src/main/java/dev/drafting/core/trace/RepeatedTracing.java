@@ -5,6 +5,8 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -124,6 +126,24 @@ public final class RepeatedTracing implements Serializable {
    */
   public List<Finding> findings() {
     return findings;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(Tracing first, List<Tracing> more) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(first, more.toArray(Tracing[]::new));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(tracings.get(0), List.copyOf(tracings.subList(1, tracings.size())));
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a repeated tracing is read as it was written");
   }
 
   @Override

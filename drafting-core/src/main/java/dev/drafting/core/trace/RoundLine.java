@@ -1,6 +1,5 @@
 package dev.drafting.core.trace;
 
-import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
 import java.util.ArrayList;
@@ -33,10 +32,10 @@ final class RoundLine {
     return Polyline.of(points);
   }
 
-  static List<Corner> corners(String piece, Polyline round, boolean closed) {
+  static List<Corner> corners(Polyline round, boolean closed) {
     int points = round.size();
     if (!closed) {
-      return checked(piece, search(round, 0, points));
+      return search(round, 0, points);
     }
     // A closed line is searched from its farthest point, and then again from its farthest corner.
     Point middle = middle(round);
@@ -52,7 +51,7 @@ final class RoundLine {
       start = farther ? here : start;
     }
     if (start == null) {
-      return checked(piece, List.of());
+      return List.of();
     }
     int used = Math.floorMod(start.last() - start.first(), points) + 1;
     List<Corner> corners = new ArrayList<>();
@@ -61,15 +60,6 @@ final class RoundLine {
       corners.add(corner.shifted(start.first(), points));
     }
     corners.sort(Comparator.comparingInt(Corner::first));
-    return corners;
-  }
-
-  private static List<Corner> checked(String piece, List<Corner> corners) {
-    if (corners.isEmpty()) {
-      throw DraftingException.of("no corner stands out of the line")
-          .at(piece)
-          .accepted("a line with corners; an edge without corners is traced under its name");
-    }
     return corners;
   }
 

@@ -4,6 +4,8 @@ import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Piece;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Collections;
 import java.util.Map;
@@ -250,6 +252,42 @@ public final class TapedHalf implements Serializable {
           .accepted("hem, underarm, shoulder and neck");
     }
     return measure;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      String name,
+      Length length,
+      @Nullable Taped hem,
+      @Nullable Taped underarm,
+      @Nullable Taped shoulder,
+      @Nullable Taped neck,
+      @Nullable Taped across,
+      Map<Length, Length> widths)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      TapedHalf half = of(name, length);
+      half = hem == null ? half : half.withHem(hem.first, hem.second);
+      half = underarm == null ? half : half.withUnderarm(underarm.first, underarm.second);
+      half = shoulder == null ? half : half.withShoulder(shoulder.first, shoulder.second);
+      half = neck == null ? half : half.withNeck(neck.first, neck.second);
+      half = across == null ? half : half.withAcross(across.first, across.second);
+      for (Map.Entry<Length, Length> width : widths.entrySet()) {
+        half = half.withWidth(width.getKey(), width.getValue());
+      }
+      return half;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, length, hem, underarm, shoulder, neck, across, widths);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a taped half is read as it was written");
   }
 
   @Override

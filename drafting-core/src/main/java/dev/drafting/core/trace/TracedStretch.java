@@ -1,10 +1,13 @@
 package dev.drafting.core.trace;
 
 import dev.drafting.core.Experimental;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -72,6 +75,28 @@ public final class TracedStretch implements Serializable {
    */
   public Polyline points() {
     return points;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(int number, Polyline points) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (number < 1) {
+        throw DraftingException.of("stretches are counted from 1")
+            .value(number)
+            .accepted("1 or more");
+      }
+      return new TracedStretch(number, Objects.requireNonNull(points, "points"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(number, points);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a traced stretch is read as it was written");
   }
 
   @Override

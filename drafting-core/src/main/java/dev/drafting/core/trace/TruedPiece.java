@@ -2,6 +2,8 @@ package dev.drafting.core.trace;
 
 import dev.drafting.core.Stable;
 import dev.drafting.core.pattern.Piece;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -46,6 +48,24 @@ public final class TruedPiece implements Serializable {
    */
   public TruingReport report() {
     return report;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Piece piece, TruingReport report) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new TruedPiece(
+          Objects.requireNonNull(piece, "piece"), Objects.requireNonNull(report, "report"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(piece, report);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a trued piece is read as it was written");
   }
 
   @Override

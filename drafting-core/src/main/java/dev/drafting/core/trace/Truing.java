@@ -3,6 +3,8 @@ package dev.drafting.core.trace;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Collections;
 import java.util.List;
@@ -253,6 +255,40 @@ public final class Truing implements Serializable {
   /** Beyond this an edge was traced roughly. */
   private Length roughness() {
     return smoothing == null ? ROUGH : smoothing.max(ROUGH);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      Tracing tracing,
+      @Nullable Length smoothing,
+      Map<String, Straightness> forms,
+      Set<String> pointed,
+      Map<String, Length> outside)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Truing truing = smoothing == null ? of(tracing) : of(tracing).withSmoothing(smoothing);
+      for (Map.Entry<String, Straightness> form : forms.entrySet()) {
+        truing = truing.withForm(form.getKey(), Objects.requireNonNull(form.getValue(), "form"));
+      }
+      for (String edge : pointed) {
+        truing = truing.withPointedCorner(edge);
+      }
+      for (Map.Entry<String, Length> line : outside.entrySet()) {
+        truing = truing.withTracedOutside(line.getKey(), line.getValue());
+      }
+      return truing;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(tracing, smoothing, forms, pointed, outside);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a truing is read as it was written");
   }
 
   @Override

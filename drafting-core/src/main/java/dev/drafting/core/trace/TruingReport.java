@@ -6,6 +6,8 @@ import dev.drafting.core.finding.Finding;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -122,6 +124,43 @@ public final class TruingReport implements Serializable {
    */
   public Transform placement() {
     return placement;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      String piece,
+      List<EdgeReport> edges,
+      List<Lopsidedness> lopsidedness,
+      List<Finding> findings,
+      Length noise,
+      Transform placement)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (noise.isNegative()) {
+        throw DraftingException.of("the noise of a tracing is below zero")
+            .at(piece)
+            .value(noise)
+            .accepted("0 mm or more");
+      }
+      return new TruingReport(
+          Objects.requireNonNull(piece, "piece"),
+          edges,
+          lopsidedness,
+          findings,
+          Objects.requireNonNull(noise, "noise"),
+          Objects.requireNonNull(placement, "placement"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(piece, edges, lopsidedness, findings, noise, placement);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a report of a truing is read as it was written");
   }
 
   @Override

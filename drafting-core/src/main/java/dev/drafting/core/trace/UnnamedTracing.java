@@ -4,8 +4,11 @@ import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -84,6 +87,27 @@ public final class UnnamedTracing implements Serializable {
   }
 
   /**
+   * A piece traced in one stroke, some of whose corners are known, as from a file that tells them.
+   * Others are searched for.
+   *
+   * @param piece the name of the piece
+   * @param extent half on the fold or whole
+   * @param round the points in millimetres
+   * @param known where corners are; each is put on the nearest point of the line
+   * @return the tracing with the corners that were known and found
+   * @throws DraftingException if the line does not end at the fold or where it began, or has no
+   *     corner
+   */
+  public static UnnamedTracing of(
+      String piece, Extent extent, Polyline round, Collection<Point> known) {
+    UnnamedTracing tracing = joined(piece, extent, List.of(round));
+    for (Point corner : known) {
+      tracing = tracing.withCorner(corner);
+    }
+    return tracing.checked();
+  }
+
+  /**
    * A piece traced in several strokes, in any order and direction. A stroke may run past corners,
    * and the pencil may be lifted anywhere. A stroke of up to 3,000 points that was drawn there and
    * back, or written down out of order, is put in order; edges found on it say so when they are
@@ -98,6 +122,10 @@ public final class UnnamedTracing implements Serializable {
    *     where it began, there is no corner, or there are more than a million points
    */
   public static UnnamedTracing of(String piece, Extent extent, List<Polyline> strokes) {
+    return joined(piece, extent, strokes).checked();
+  }
+
+  private static UnnamedTracing joined(String piece, Extent extent, List<Polyline> strokes) {
     boolean closed = Objects.requireNonNull(extent, "extent") != Extent.HALF_ON_FOLD;
     List<Stroke> numbered = new ArrayList<>();
     long points = 0;
@@ -120,8 +148,17 @@ public final class UnnamedTracing implements Serializable {
         reordered.add(stroke.point(i));
       }
     }
-    List<Corner> corners = RoundLine.corners(piece, round, closed);
+    List<Corner> corners = RoundLine.corners(round, closed);
     return new UnnamedTracing(piece, extent, round, reordered, corners);
+  }
+
+  private UnnamedTracing checked() {
+    if (corners.isEmpty()) {
+      throw DraftingException.of("no corner stands out of the line")
+          .at(piece)
+          .accepted("a line with corners; an edge without corners is traced under its name");
+    }
+    return this;
   }
 
   /**
@@ -248,6 +285,41 @@ public final class UnnamedTracing implements Serializable {
    */
   public Extent extent() {
     return extent;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always a collection of the JDK
+  private record Kept(
+      String piece, Extent extent, Polyline round, Set<Point> reordered, List<Corner> corners)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      for (Corner corner : corners) {
+        if (Math.min(corner.first(), corner.last()) < 0
+            || Math.max(corner.first(), corner.last()) >= round.size()) {
+          throw DraftingException.of("a corner lies on no point of the line")
+              .at(piece)
+              .value(corner)
+              .accepted("one of " + round.size() + " points");
+        }
+      }
+      return new UnnamedTracing(
+              Objects.requireNonNull(piece, "piece"),
+              Objects.requireNonNull(extent, "extent"),
+              Objects.requireNonNull(round, "round"),
+              new HashSet<>(reordered),
+              corners)
+          .checked();
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(piece, extent, round, reordered, corners);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an unnamed tracing is read as it was written");
   }
 
   @Override

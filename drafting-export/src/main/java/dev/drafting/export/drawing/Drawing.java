@@ -6,6 +6,8 @@ import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -124,6 +126,24 @@ public final class Drawing implements Serializable {
    */
   public Box bounds() {
     return groups.stream().map(Group::bounds).reduce(Box::union).orElseThrow();
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(String title, List<Group> groups) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(title, groups);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(title, groups);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a drawing is read as it was written");
   }
 
   @Override

@@ -6,6 +6,9 @@ import dev.drafting.core.geometry.Box;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -143,6 +146,25 @@ public final class Label implements Element {
         left.y() - Lettering.DESCENT * size,
         left.x() + width,
         left.y() + Lettering.ASCENT * size);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String text, Point at, Length height, Anchor anchor, boolean finding)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Label label = of(text, at, height).withAnchor(anchor);
+      return finding ? label.asFinding() : label;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(text, at, height, anchor, finding);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a label is read as it was written");
   }
 
   @Override

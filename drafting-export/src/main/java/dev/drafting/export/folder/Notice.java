@@ -7,6 +7,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The note that lies in a folder while files are moved in. It tells a person what is going on, and
@@ -16,6 +17,19 @@ import java.util.List;
 final class Notice {
   static final String NAME = "files-being-replaced.txt";
   private static final int MOST_BYTES = 1 << 20;
+
+  private static final String TEXT =
+      """
+      These files are being replaced by new ones:
+      %s
+
+      If nothing is writing to this folder any more, that was cut short, and some of
+      the files are old and some are new. Do not cut or sew from them yet. Write to
+      this folder once more with the program that wrote them: that moves the rest in
+      and takes this note away. The rest lies in a hidden folder here or one folder
+      further up; leave it there until then. Its name:
+      %s
+      """;
 
   private final Path folder;
   private final Path file;
@@ -33,19 +47,7 @@ final class Notice {
   void put(List<String> names, Path hidden) throws IOException {
     Path made = hidden.resolve(NAME);
     Files.writeString(
-        made,
-        """
-        These files are being replaced by new ones:
-        %s
-
-        If nothing is writing to this folder any more, that was cut short, and some of
-        the files are old and some are new. Do not cut or sew from them yet. Write to
-        this folder once more with the program that wrote them: that moves the rest in
-        and takes this note away. The rest lies in a hidden folder here or one folder
-        further up; leave it there until then. Its name:
-        %s
-        """
-            .formatted(String.join("\n", names), hidden.getFileName()));
+        made, String.format(Locale.ROOT, TEXT, String.join("\n", names), hidden.getFileName()));
     Files.move(made, file, StandardCopyOption.ATOMIC_MOVE);
   }
 

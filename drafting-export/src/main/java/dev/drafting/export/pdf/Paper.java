@@ -3,6 +3,8 @@ package dev.drafting.export.pdf;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -94,6 +96,23 @@ public final class Paper implements Serializable {
    */
   public Length height() {
     return height;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String name, Length width, Length height) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(name, width, height);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, width, height);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a paper is read as it was written");
   }
 
   @Override

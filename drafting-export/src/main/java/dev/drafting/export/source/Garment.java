@@ -6,6 +6,8 @@ import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.trace.Tracing;
 import dev.drafting.core.trace.TruedPiece;
 import dev.drafting.knit.Draft;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -126,6 +128,35 @@ public final class Garment implements Serializable {
           .accepted(String.join(", ", makes.keySet()));
     }
     return draft;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      String about,
+      List<Tracing> tracings,
+      List<TruedPiece> trued,
+      Pattern pattern,
+      Map<String, Draft> makes)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new Garment(
+          Objects.requireNonNull(about, "about"),
+          tracings,
+          trued,
+          Objects.requireNonNull(pattern, "pattern"),
+          makes);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(about, tracings, trued, pattern, makes);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a garment is read as it was written");
   }
 
   @Override

@@ -10,6 +10,8 @@ import dev.drafting.export.folder.FileSet;
 import dev.drafting.knit.Draft;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.OutputStream;
 import java.io.Serializable;
 import java.io.UncheckedIOException;
@@ -331,6 +333,30 @@ public final class StoredDraft implements Serializable {
           .value(version)
           .accepted("version " + VERSION + "; a later one needs a later library");
     }
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      Draft draft, List<Tracing> tracings, Map<String, LayPlan> lays, List<Finding> findings)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      StoredDraft stored = of(draft).withTracings(tracings);
+      for (Map.Entry<String, LayPlan> lay : lays.entrySet()) {
+        stored = stored.withLay(lay.getKey(), lay.getValue());
+      }
+      return new StoredDraft(draft, stored.tracings, stored.lays, findings);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(draft, tracings, lays, findings);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a stored draft is read as it was written");
   }
 
   @Override

@@ -7,6 +7,8 @@ import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -39,7 +41,7 @@ public final class BandFit implements Serializable {
   private final Length finishedEdge;
   private final Length furthestSewn;
   private final FlatWindow window;
-  private final Wanted wanted;
+  private final transient Wanted wanted;
   private final double larger;
   private final Length loop;
 
@@ -340,6 +342,24 @@ public final class BandFit implements Serializable {
    */
   public List<Finding> findings() {
     return StripFindings.of(this);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(BandEdge edge, BandFinish finish, Fabric fabric, StripRule rule)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new BandFit(edge, finish, fabric, rule);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(edge, finish, fabric, rule);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a fit of a band is read as it was written");
   }
 
   @Override

@@ -8,6 +8,8 @@ import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -293,6 +295,41 @@ public final class BodyPassage implements Serializable {
    */
   public List<Finding> findings() {
     return passes() ? List.of() : List.of(PassageRemedies.finding(this));
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(
+      Opening opening,
+      @Nullable Strip strip,
+      Fabric body,
+      BodyPart part,
+      Length girth,
+      Length clearance,
+      @Nullable Double stitches)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      BodyPassage passage =
+          new BodyPassage(
+                  Objects.requireNonNull(opening, "opening"),
+                  strip,
+                  body,
+                  part,
+                  positive(part, girth),
+                  USUAL_CLEARANCE,
+                  null)
+              .withClearance(clearance);
+      return stitches == null ? passage : passage.withStitchesGiving(stitches);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(opening, strip, body, part, girth, clearance, stitches);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a passage of the body is read as it was written");
   }
 
   @Override

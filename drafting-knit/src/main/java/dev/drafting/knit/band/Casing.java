@@ -8,6 +8,9 @@ import dev.drafting.core.pattern.LineRole;
 import dev.drafting.core.pattern.Profile;
 import dev.drafting.core.pattern.ProfileLine;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -237,6 +240,35 @@ public final class Casing implements Finish {
         + ", for elastic "
         + Wording.fine(elasticWidth)
         + " wide";
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(
+      Length depth,
+      Length turnIn,
+      Length elasticWidth,
+      @Nullable Length girth,
+      double shortening,
+      Length overlap)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Casing casing =
+          of(depth, turnIn)
+              .withElastic(elasticWidth)
+              .withShortening(shortening)
+              .withOverlap(overlap);
+      return girth == null ? casing : casing.withGirth(girth);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(depth, turnIn, elasticWidth, girth, shortening, overlap);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a casing is read as it was written");
   }
 
   @Override

@@ -6,6 +6,9 @@ import dev.drafting.core.pattern.LineRole;
 import dev.drafting.core.pattern.Profile;
 import dev.drafting.core.pattern.ProfileLine;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.Map;
 import java.util.Objects;
 
@@ -188,6 +191,25 @@ public final class FacedStrip implements BandFinish {
         + " deep, sewn with "
         + Wording.fine(allowance)
         + (tuckedUnder.isZero() ? "" : ", " + Wording.fine(tuckedUnder) + " tucked under");
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(
+      Length depth, Length allowance, Length tuckedUnder, String cloth, Intent intent)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(depth, allowance).withTuck(tuckedUnder).withCloth(cloth).withIntent(intent);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(depth, allowance, tuckedUnder, cloth, intent);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a faced strip is read as it was written");
   }
 
   @Override

@@ -5,6 +5,8 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -162,6 +164,28 @@ public final class FlatWindow implements Serializable {
    */
   public Length margin(Length loop) {
     return loops().margin(loop);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Length shortest, Length longest) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (shortest.isNegative() || shortest.compareTo(longest) > 0) {
+        throw DraftingException.of("the shortest loop is below zero or longer than the longest")
+            .value(shortest)
+            .accepted("0 mm to " + longest);
+      }
+      return new FlatWindow(shortest, longest);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(shortest, longest);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a flat window is read as it was written");
   }
 
   @Override

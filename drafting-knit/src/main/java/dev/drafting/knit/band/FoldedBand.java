@@ -6,6 +6,8 @@ import dev.drafting.core.pattern.LineRole;
 import dev.drafting.core.pattern.Profile;
 import dev.drafting.core.pattern.ProfileLine;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -258,6 +260,34 @@ public final class FoldedBand implements BandFinish {
         + Wording.fine(showing)
         + ", sewn with "
         + Wording.fine(allowance);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      Length showing, Length allowance, String cloth, Style style, List<Length> topstitch)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      FoldedBand band =
+          of(
+              showing,
+              allowance,
+              new Style(Objects.requireNonNull(style.noun, "noun"), style.intent, style.readyEdged),
+              List.of());
+      return band.withIntent(style.intent)
+          .withCloth(cloth)
+          .withTopstitch(topstitch.toArray(Length[]::new));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(showing, allowance, cloth, style, topstitch);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a folded band is read as it was written");
   }
 
   @Override

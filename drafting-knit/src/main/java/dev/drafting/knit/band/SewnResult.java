@@ -5,6 +5,8 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -167,6 +169,24 @@ public final class SewnResult implements Serializable {
    */
   public Outcome seen() {
     return seen;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String fabric, Length finishedEdge, Length loop, Outcome seen)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(fabric, finishedEdge, loop, seen);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(fabric, finishedEdge, loop, seen);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a sewn result is read as it was written");
   }
 
   @Override

@@ -9,6 +9,8 @@ import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.knit.fabric.Fabric;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -343,6 +345,25 @@ public final class Strip implements Serializable {
    */
   public List<Finding> findings() {
     return fit.findings();
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(
+      Opening opening, Opening asCut, BandFinish finish, Fabric fabric, StripRule rule)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(opening, finish, fabric, rule).withOpeningAsCut(asCut);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(opening, asCut, finish(), fabric(), fit.rule());
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a strip is read as it was written");
   }
 
   @Override

@@ -7,6 +7,8 @@ import dev.drafting.core.assembly.OpeningStation;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -299,6 +301,33 @@ public final class StripRule implements Serializable {
           .accepted("a rule that leaves more than 0");
     }
     return loop;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Kind kind, double ratio, Length length, Making making)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      StripRule rule =
+          switch (kind) {
+            case RECOMMENDED -> recommended();
+            case RATIO -> StripRule.ratio(ratio);
+            case SHORTER_BY -> shorterBy(length);
+            case LOOP -> loop(length);
+            case ALREADY_CUT -> alreadyCut(length);
+          };
+      rule = rule.withJoinAllowance(making.joinAllowance).withMarks(making.spacing);
+      return making.joinAt.isEmpty() ? rule : rule.withJoinAt(making.joinAt);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(kind, ratio, length, making);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a strip rule is read as it was written");
   }
 
   @Override

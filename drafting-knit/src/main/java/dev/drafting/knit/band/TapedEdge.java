@@ -5,6 +5,9 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -171,6 +174,30 @@ public final class TapedEdge implements BandEdge {
       growth += inward * (2 * Math.tan(q / 2) - q);
     }
     return growth;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      String name, Length measured, boolean alongSeam, Angle turning, List<Angle> corners)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      TapedEdge edge =
+          alongSeam
+              ? TapedEdge.alongSeam(name, measured, turning)
+              : TapedEdge.alongFinishedEdge(name, measured, turning);
+      return edge.withCorners(corners.toArray(Angle[]::new));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(name, measured, alongSeam, turning, corners);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a taped edge is read as it was written");
   }
 
   @Override

@@ -2,12 +2,9 @@ package dev.drafting.knit.band;
 
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.fabric.StretchClass;
-import java.io.Serializable;
 
 /** The loops that do what a strip is meant to do, and what all other loops do instead. */
-final class Wanted implements Serializable {
-  private static final long serialVersionUID = 1L;
-
+final class Wanted {
   /** The shortest loop that hugs, as a share of the finished edge (common practice, no source). */
   private static final double CLOSEST_HUG = 0.90;
 

@@ -6,6 +6,9 @@ import dev.drafting.core.pattern.LineRole;
 import dev.drafting.core.pattern.Profile;
 import dev.drafting.core.pattern.ProfileLine;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.Map;
 import java.util.Objects;
 
@@ -228,6 +231,31 @@ public final class WrappedBinding implements BandFinish {
     return "binding wrapped round the edge, showing "
         + Wording.fine(showing)
         + (layers == Layers.DOUBLE_FOLD ? "" : ", " + layers.said);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(
+      Length showing, Length turnOfCloth, String cloth, Layers layers, Intent intent)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      WrappedBinding binding =
+          of(showing).withTurnOfCloth(turnOfCloth).withCloth(cloth).withIntent(intent);
+      return switch (layers) {
+        case DOUBLE_FOLD -> binding;
+        case DOUBLED -> binding.doubled();
+        case OVERLOCKED_INSIDE -> binding.overlockedInside();
+      };
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(showing, turnOfCloth, cloth, layers, intent);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a wrapped binding is read as it was written");
   }
 
   @Override

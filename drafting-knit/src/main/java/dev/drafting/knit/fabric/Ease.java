@@ -7,6 +7,8 @@ import dev.drafting.core.finding.Place;
 import dev.drafting.core.finding.Remedy;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -210,6 +212,23 @@ public final class Ease implements Serializable {
     return "The garment is stretched round the "
         + where
         + " all the time it is worn, and this fabric does not come back: it will bag.";
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Length body, Length garment) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(body, garment);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(body, garment);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an ease is read as it was written");
   }
 
   @Override

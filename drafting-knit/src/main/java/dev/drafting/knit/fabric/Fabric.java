@@ -4,6 +4,8 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -33,7 +35,7 @@ public final class Fabric implements Serializable {
   /** Common practice, no source: the last fifth of the stretch is there on the gauge only. */
   private static final double USABLE = 0.8;
 
-  private final Traits traits;
+  private final transient Traits traits;
 
   private Fabric(Traits traits) {
     this.traits = traits;
@@ -57,7 +59,7 @@ public final class Fabric implements Serializable {
       throw DraftingException.of("a fabric has no name").accepted("a name that is not blank");
     }
     Objects.requireNonNull(structure, "structure");
-    double stretch = share(name, "stretch across", stretchAcross, 3);
+    double stretch = Traits.share(name, "stretch across", stretchAcross, 3);
     return new Fabric(new Traits(name, structure, stretch));
   }
 
@@ -94,16 +96,6 @@ public final class Fabric implements Serializable {
         .withRecovery(across.recovery());
   }
 
-  private static double share(String name, String what, double share, double most) {
-    if (!(share >= 0 && share <= most)) {
-      throw DraftingException.of("the " + what + " is out of range")
-          .at("fabric " + name)
-          .value(share)
-          .accepted("a share from 0 to " + most + ", such as 0.05 for 5 %");
-    }
-    return share + 0.0;
-  }
-
   /**
    * The same fabric with its stretch along.
    *
@@ -112,7 +104,7 @@ public final class Fabric implements Serializable {
    * @throws DraftingException if the share is out of range
    */
   public Fabric withStretchAlong(double share) {
-    double checked = share(name(), "stretch along", share, 3);
+    double checked = Traits.share(name(), "stretch along", share, 3);
     return with(t -> t.stretchAlong = checked);
   }
 
@@ -125,7 +117,7 @@ public final class Fabric implements Serializable {
    * @throws DraftingException if the share is out of range
    */
   public Fabric withUncertainty(double points) {
-    double checked = share(name(), "uncertainty of the stretch", points, 1);
+    double checked = Traits.share(name(), "uncertainty of the stretch", points, 1);
     return with(t -> t.uncertainty = checked);
   }
 
@@ -137,7 +129,7 @@ public final class Fabric implements Serializable {
    * @throws DraftingException if the share is out of range
    */
   public Fabric withRecovery(double share) {
-    double checked = share(name(), "recovery", share, 1);
+    double checked = Traits.share(name(), "recovery", share, 1);
     return with(t -> t.recovery = checked);
   }
 
@@ -231,7 +223,7 @@ public final class Fabric implements Serializable {
    * @throws DraftingException if the share is out of range
    */
   public Fabric withTension(double share) {
-    double checked = share(name(), "tension", share, 0.05);
+    double checked = Traits.share(name(), "tension", share, 0.05);
     return with(t -> t.tension = checked);
   }
 
@@ -480,6 +472,14 @@ public final class Fabric implements Serializable {
 
   private static OptionalDouble optional(@Nullable Double value) {
     return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+  }
+
+  private Object writeReplace() {
+    return KeptFabric.of(traits);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a fabric is read as it was written");
   }
 
   @Override

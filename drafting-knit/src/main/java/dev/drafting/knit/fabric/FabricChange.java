@@ -5,6 +5,8 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -223,6 +225,25 @@ public final class FabricChange implements Serializable {
    */
   public List<String> explanation() {
     return ChangeWords.of(this);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Original garment, Fabric candidate, @Nullable Length body)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      @Nullable Length checked = body == null ? null : Ease.of(body, body).body();
+      return new FabricChange(garment, candidate, checked);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(garment, candidate, body);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a change of fabric is read as it was written");
   }
 
   @Override

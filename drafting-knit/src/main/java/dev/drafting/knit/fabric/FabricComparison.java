@@ -2,6 +2,8 @@ package dev.drafting.knit.fabric;
 
 import dev.drafting.core.Stable;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -189,6 +191,23 @@ public final class FabricComparison implements Serializable {
     List<String> reasons = new ArrayList<>(toRefuse);
     reasons.addAll(toAdapt);
     return List.copyOf(reasons);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Fabric original, Fabric candidate) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(original, candidate);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(original, candidate);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a comparison of fabrics is read as it was written");
   }
 
   @Override

@@ -3,6 +3,8 @@ package dev.drafting.knit.fabric;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -104,6 +106,24 @@ public final class GaugeMean implements Serializable {
 
   private double mean(ToDoubleFunction<GaugeReading> value) {
     return readings.stream().mapToDouble(value).average().orElseThrow();
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(List<GaugeReading> readings) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(readings.toArray(GaugeReading[]::new));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(readings);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a mean of readings is read as it was written");
   }
 
   @Override

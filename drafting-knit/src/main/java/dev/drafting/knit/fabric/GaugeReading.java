@@ -4,6 +4,8 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Locale;
 import java.util.Objects;
@@ -92,6 +94,23 @@ public final class GaugeReading implements Serializable {
    */
   public double recovery() {
     return pulled.minus(relaxed).ratioTo(pulled.minus(rest));
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Length rest, Length pulled, Length relaxed) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(rest, pulled, relaxed);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(rest, pulled, relaxed);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a reading of the gauge is read as it was written");
   }
 
   @Override

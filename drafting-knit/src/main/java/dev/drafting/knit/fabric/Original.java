@@ -3,6 +3,8 @@ package dev.drafting.knit.fabric;
 import dev.drafting.core.Stable;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -115,6 +117,27 @@ public final class Original implements Serializable {
    */
   public boolean includesShoulders() {
     return shoulders;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(Fabric fabric, @Nullable Length girth, List<String> seams, boolean shoulders)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Original original = of(fabric).withSeams(seams.toArray(String[]::new));
+      original = girth == null ? original : original.withGirth(girth);
+      return shoulders ? original.withShoulders() : original;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(fabric, girth, seams, shoulders);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an original is read as it was written");
   }
 
   @Override

@@ -1,16 +1,14 @@
 package dev.drafting.knit.fabric;
 
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
-import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** All that is known of a fabric; changed on a copy only. */
-final class Traits implements Serializable {
-  private static final long serialVersionUID = 1L;
-
+final class Traits {
   final String name;
   final Structure structure;
   final double stretchAcross;
@@ -29,6 +27,17 @@ final class Traits implements Serializable {
     this.name = name;
     this.structure = structure;
     this.stretchAcross = stretchAcross;
+  }
+
+  /** A share, or the exception that says what it may be. */
+  static double share(String name, String what, double share, double most) {
+    if (!(share >= 0 && share <= most)) {
+      throw DraftingException.of("the " + what + " is out of range")
+          .at("fabric " + name)
+          .value(share)
+          .accepted("a share from 0 to " + most + ", such as 0.05 for 5 %");
+    }
+    return share + 0.0;
   }
 
   Traits changed(Consumer<Traits> change) {

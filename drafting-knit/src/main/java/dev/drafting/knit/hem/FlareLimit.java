@@ -5,6 +5,8 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -100,6 +102,23 @@ public final class FlareLimit implements Serializable {
    */
   public boolean allows(Length depth) {
     return depth.compareTo(greatestDepth()) <= 0;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Length radius) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return ofRadius(radius);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(radius);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a limit of flare is read as it was written");
   }
 
   @Override

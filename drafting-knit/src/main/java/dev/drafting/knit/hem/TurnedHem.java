@@ -8,6 +8,9 @@ import dev.drafting.core.pattern.LineRole;
 import dev.drafting.core.pattern.Profile;
 import dev.drafting.core.pattern.ProfileLine;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -224,6 +227,26 @@ public final class TurnedHem implements Finish {
     return twinGap.isPositive()
         ? turned + ", stitched with a twin needle of " + Wording.fine(twinGap)
         : turned;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(Length turnIn, Length depth, Length margin, Length twinGap)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      TurnedHem hem =
+          (turnIn.isZero() ? once(depth) : twice(turnIn, depth)).withTopstitchMargin(margin);
+      return twinGap.isZero() ? hem : hem.withTwinNeedle(twinGap);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(turnIn, depth, margin, twinGap);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a turned hem is read as it was written");
   }
 
   @Override

@@ -1,6 +1,8 @@
 package dev.drafting.knit.sewing;
 
 import dev.drafting.core.Stable;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -46,6 +48,24 @@ public final class Caution implements Serializable {
    */
   public String text() {
     return text;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String topic, String text) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new Caution(
+          Objects.requireNonNull(topic, "topic"), Objects.requireNonNull(text, "text"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(topic, text);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a caution is read as it was written");
   }
 
   @Override

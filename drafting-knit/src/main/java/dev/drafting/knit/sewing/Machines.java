@@ -11,6 +11,8 @@ import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.pattern.SeamFinish;
 import dev.drafting.knit.hem.TurnedHem;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -307,6 +309,37 @@ public final class Machines implements Serializable {
       }
     }
     return set;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      Stitch seams,
+      Stitch hems,
+      Length allowance,
+      Map<String, Stitch> stitches,
+      Map<String, Length> allowances)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Machines machines = of(seams, hems, allowance);
+      for (Map.Entry<String, Stitch> own : stitches.entrySet()) {
+        machines = machines.withStitch(own.getKey(), own.getValue());
+      }
+      for (Map.Entry<String, Length> own : allowances.entrySet()) {
+        machines = machines.withAllowance(own.getKey(), own.getValue());
+      }
+      return machines;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(seams, hems, allowance, stitches, allowances);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a set of machines is read as it was written");
   }
 
   @Override

@@ -1,8 +1,12 @@
 package dev.drafting.knit.sewing;
 
 import dev.drafting.core.Stable;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.knit.fabric.Fabric;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 
@@ -90,6 +94,32 @@ public final class Needle implements Serializable {
    */
   public String point() {
     return point;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(int finest, int thickest, int finestCount, int thickestCount, String point)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Needle read = new Needle(finest, thickest, finestCount, thickestCount, point);
+      List<Needle> known = List.of(LIGHT, MEDIUM, HEAVY);
+      int index = known.indexOf(read);
+      if (index < 0) {
+        throw DraftingException.of("there is no such needle")
+            .value(read)
+            .accepted(known.toString());
+      }
+      return known.get(index);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(finest, thickest, finestCount, thickestCount, point);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a needle is read as it was written");
   }
 
   @Override

@@ -1,8 +1,11 @@
 package dev.drafting.knit.sewing;
 
 import dev.drafting.core.Stable;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -71,6 +74,30 @@ public final class SeamTape implements Serializable {
    */
   public int times() {
     return times;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(String seam, Length length, int times) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (times < 1 || length.isNegative()) {
+        throw DraftingException.of("a seam is never taped, or shorter than nothing")
+            .at(seam)
+            .value(times + " times " + length)
+            .accepted("once or more, 0 mm or more");
+      }
+      return new SeamTape(
+          Objects.requireNonNull(seam, "seam"), Objects.requireNonNull(length, "length"), times);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(seam, length, times);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a seam tape is read as it was written");
   }
 
   @Override

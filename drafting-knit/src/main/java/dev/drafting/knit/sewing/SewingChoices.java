@@ -1,6 +1,8 @@
 package dev.drafting.knit.sewing;
 
 import dev.drafting.core.Stable;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -133,6 +135,33 @@ public final class SewingChoices implements Serializable {
    */
   public List<Detail> details() {
     return details;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      Machines machines, Construction construction, List<String> taped, List<Detail> details)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      SewingChoices choices = USUAL.withMachines(machines).withConstruction(construction);
+      for (String seam : taped) {
+        choices = choices.withTape(seam);
+      }
+      for (Detail detail : details) {
+        choices = choices.withDetail(detail);
+      }
+      return choices;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(machines, construction, taped, details);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a set of sewing choices is read as it was written");
   }
 
   @Override

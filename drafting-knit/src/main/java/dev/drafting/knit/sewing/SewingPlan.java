@@ -11,6 +11,8 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.fabric.Fabric;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Collection;
 import java.util.Collections;
@@ -193,7 +195,7 @@ public final class SewingPlan implements Serializable {
   @Experimental
   public Map<String, Integer> threadMetres() {
     Map<String, Double> millimetres = new LinkedHashMap<>();
-    lines.forEach(line -> millimetres.merge(line.cloth(), line.thread().toMm(), Double::sum));
+    lines.forEach(line -> millimetres.merge(line.cloth(), line.threadMm(), Double::sum));
     Map<String, Integer> metres = new LinkedHashMap<>();
     millimetres.forEach((cloth, mm) -> metres.put(cloth, 10 * (int) Math.ceil(mm / 10_000)));
     return Collections.unmodifiableMap(metres);
@@ -206,6 +208,37 @@ public final class SewingPlan implements Serializable {
    */
   public List<Finding> findings() {
     return findings;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      Assembly sewn,
+      List<Strip> strips,
+      Machines machines,
+      String headOpening,
+      List<SewnLine> lines,
+      List<Finding> findings)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new SewingPlan(
+          Objects.requireNonNull(sewn, "sewn"),
+          List.copyOf(strips),
+          Objects.requireNonNull(machines, "machines"),
+          Objects.requireNonNull(headOpening, "headOpening"),
+          List.copyOf(lines),
+          List.copyOf(findings));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(sewn, strips, machines, headOpening, lines, findings);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a sewing plan is read as it was written");
   }
 
   @Override

@@ -1,8 +1,11 @@
 package dev.drafting.knit.sewing;
 
 import dev.drafting.core.Stable;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Place;
 import dev.drafting.core.measure.Length;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -175,15 +178,67 @@ public final class SewnLine implements Serializable {
    * The thread for all of it, with a tail of 2.5 cm for each thread at each end and 15 % waste.
    *
    * @return the length of thread
+   * @throws DraftingException if it is over 100 m, the longest length; {@link
+   *     SewingPlan#threadMetres} is not bound by it
    */
   public Length thread() {
+    return Length.mm(threadMm());
+  }
+
+  /** Of one long line as well, which may take more than the longest length. */
+  double threadMm() {
     StitchType type = stitch.type();
     double perMetre =
         type.threadPerMetre()
             .orElseGet(
                 () -> type.threadPerMetre(THICKNESS, stitch.width(), stitch.length()).orElse(0));
-    Length tails = TAIL.times(2.0 * type.threads());
-    return length.times(perMetre).plus(tails).times(times * (1 + WASTE));
+    double tails = TAIL.toMm() * 2 * type.threads();
+    return (length.toMm() * perMetre + tails) * times * (1 + WASTE);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(
+      String name,
+      Place place,
+      Stitch stitch,
+      SeamClass seamClass,
+      Length length,
+      int times,
+      String cloth,
+      double stretchOfCloth,
+      boolean stabilised)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (times < 1
+          || length.isNegative()
+          || !(stretchOfCloth >= 0 && stretchOfCloth < Double.POSITIVE_INFINITY)) {
+        throw DraftingException.of("a line is never sewn, shorter than nothing, or on no cloth")
+            .at(name)
+            .value(times + " times " + length + " on a cloth that gives " + stretchOfCloth)
+            .accepted("once or more, 0 mm or more, on a cloth that gives 0 or more");
+      }
+      return new SewnLine(
+          Objects.requireNonNull(name, "name"),
+          Objects.requireNonNull(place, "place"),
+          Objects.requireNonNull(stitch, "stitch"),
+          Objects.requireNonNull(seamClass, "seamClass"),
+          Objects.requireNonNull(length, "length"),
+          times,
+          Objects.requireNonNull(cloth, "cloth"),
+          stretchOfCloth,
+          stabilised);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(
+        name, place, stitch, seamClass, length, times, cloth, stretchOfCloth, stabilised);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a sewn line is read as it was written");
   }
 
   @Override

@@ -1,7 +1,10 @@
 package dev.drafting.knit.sewing;
 
 import dev.drafting.core.Stable;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.pattern.EdgeRef;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -153,6 +156,45 @@ public final class Step implements Serializable {
    */
   public Scene scene() {
     return scene;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      int number,
+      String title,
+      String text,
+      String caution,
+      List<String> makes,
+      List<EdgeRef> edges,
+      Scene scene)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (number < 0) {
+        throw DraftingException.of("steps are counted from 1")
+            .at(title)
+            .value(number)
+            .accepted("0 or more");
+      }
+      return new Step(
+          number,
+          Objects.requireNonNull(title, "title"),
+          Objects.requireNonNull(text, "text"),
+          Objects.requireNonNull(caution, "caution"),
+          List.copyOf(makes),
+          List.copyOf(edges),
+          Objects.requireNonNull(scene, "scene"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(number, title, text, caution, makes, edges, scene);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a step is read as it was written");
   }
 
   @Override

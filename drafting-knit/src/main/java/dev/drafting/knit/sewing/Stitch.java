@@ -4,6 +4,8 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -125,6 +127,23 @@ public final class Stitch implements Serializable {
     return type == StitchType.TWIN_NEEDLE
         || type == StitchType.COVER_TWO
         || type == StitchType.COVER_THREE;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(StitchType type, Length length, Length width) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return of(type).withLength(length).withWidth(width);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(type, length, width);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a stitch is read as it was written");
   }
 
   @Override

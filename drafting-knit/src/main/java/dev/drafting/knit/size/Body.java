@@ -4,6 +4,8 @@ import dev.drafting.core.Experimental;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -116,6 +118,29 @@ public final class Body implements Serializable {
   /** The first of these that is known. */
   Optional<BodyMeasure> firstKnown(List<BodyMeasure> wanted) {
     return wanted.stream().filter(measures::containsKey).findFirst();
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(Map<BodyMeasure, Length> measures, @Nullable Integer age)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Body body = of();
+      for (Map.Entry<BodyMeasure, Length> measure : measures.entrySet()) {
+        body = body.with(measure.getKey(), measure.getValue());
+      }
+      return age == null ? body : body.withAge(age);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(measures, age);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a body is read as it was written");
   }
 
   @Override

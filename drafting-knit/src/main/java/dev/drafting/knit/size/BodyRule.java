@@ -6,6 +6,8 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.knit.fabric.Ease;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -46,6 +48,12 @@ public final class BodyRule implements Serializable {
     this.fit = fit;
     this.factor = factor;
     this.plus = plus;
+    if (!Double.isFinite(factor)) {
+      throw DraftingException.of("a dimension is no share of a measure")
+          .at(dimension)
+          .value(factor)
+          .accepted("a number");
+    }
     if (measures.isEmpty()) {
       throw DraftingException.of("the dimension follows no measure of the body")
           .at(dimension)
@@ -159,6 +167,31 @@ public final class BodyRule implements Serializable {
     return fit == null
         ? Optional.empty()
         : measured(body).map(length -> Ease.of(length, fitted(length, fabric)));
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      String dimension, List<BodyMeasure> measures, @Nullable Fit fit, double factor, Length plus)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new BodyRule(
+          Objects.requireNonNull(dimension, "dimension"),
+          List.copyOf(measures),
+          fit,
+          factor,
+          Objects.requireNonNull(plus, "plus"));
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(dimension, measures, fit, factor, plus);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a body rule is read as it was written");
   }
 
   @Override

@@ -8,6 +8,8 @@ import dev.drafting.core.template.Dimensions;
 import dev.drafting.core.template.SizeRun;
 import dev.drafting.knit.fabric.GirthBounds;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -247,6 +249,24 @@ public final class BodySizes implements Serializable {
    */
   public Map<String, Pattern> patterns(MadeToMeasure order) {
     return run(order).patterns(order.template());
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(BodyMeasure main, List<SizedBody> sizes) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      return new BodySizes(Objects.requireNonNull(main, "main"), sizes);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(main, sizes);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a set of body sizes is read as it was written");
   }
 
   @Override

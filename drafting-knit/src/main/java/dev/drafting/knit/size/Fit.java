@@ -6,6 +6,8 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.knit.fabric.Ease;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.wording.Wording;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -106,6 +108,27 @@ public final class Fit implements Serializable {
     throw DraftingException.of("so much negative ease leaves nothing of the garment")
         .value(this)
         .accepted("an ease over -" + Wording.amount(body));
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  private record Kept(@Nullable Length ease, double share, boolean ofStretch)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      if (ofStretch) {
+        return Fit.stretchUsed(share);
+      }
+      return ease == null ? Fit.ease(share) : Fit.ease(ease);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(ease, share, ofStretch);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a fit is read as it was written");
   }
 
   @Override

@@ -10,6 +10,8 @@ import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.template.Dimensions;
 import dev.drafting.knit.fabric.Ease;
 import dev.drafting.knit.fabric.Fabric;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -236,6 +238,30 @@ public final class MadeToMeasure implements Serializable {
             Place.draft(),
             "Nobody has measured what these follow, and they are taken as usual: " + names + ".")
         .withRemedy(Remedy.of("Measure the body, or the garment: " + measures + "."));
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      FittedTemplate template, Body body, Fabric fabric, Map<String, Fit> fits, Dimensions given)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      MadeToMeasure order = of(template, body, fabric).with(given);
+      for (Map.Entry<String, Fit> fit : fits.entrySet()) {
+        order = order.with(fit.getKey(), fit.getValue());
+      }
+      return order;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(template, body, fabric, fits, given);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("an order made to measure is read as it was written");
   }
 
   @Override
