@@ -1,7 +1,6 @@
 package dev.drafting.knit;
 
 import dev.drafting.core.cut.CutItem;
-import dev.drafting.core.measure.Length;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.sewing.Needle;
 import dev.drafting.knit.sewing.SeamTape;
@@ -26,12 +25,10 @@ final class SewingGoods {
 
   static List<Goods> of(SewingPlan sewing, Collection<Fabric> fabrics) {
     List<Goods> goods = new ArrayList<>();
-    Length tape =
-        sewing.tapes().stream()
-            .map(each -> each.length().times(each.times()))
-            .reduce(Length.ZERO, Length::plus);
-    if (tape.isPositive()) {
-      BigDecimal metres = BigDecimal.valueOf((long) Math.ceil(tape.toCm() / 10 - 1e-9), 1);
+    double tape =
+        sewing.tapes().stream().mapToDouble(each -> each.length().toCm() * each.times()).sum();
+    if (tape > 0) {
+      BigDecimal metres = BigDecimal.valueOf((long) Math.ceil(tape / 10 - 1e-9), 1);
       String width = Wording.fine(sewing.tapes().get(0).width());
       goods.add(Goods.of("tape or clear elastic, " + width + " wide", metres + " m"));
     }

@@ -27,6 +27,7 @@ import java.util.List;
  */
 @Experimental
 public final class LayDrawing {
+  private static final double NEARLY = 1e-6;
   private static final double LETTERS = 4;
   private static final double SMALL = 3;
   private static final double LEAST = 2;
@@ -94,7 +95,7 @@ public final class LayDrawing {
     List<String> words = new ArrayList<>();
     words.add("Cloth " + plan.cloth());
     words.add(
-        plan.length().text(LengthUnit.CM)
+        cutFromTheRoll(plan.length())
             + " long, "
             + Math.round(100 * plan.use())
             + " % of it used; drawn 1 : 5, a mark every 10 cm");
@@ -106,6 +107,13 @@ public final class LayDrawing {
     }
     words.addAll(plan.notes());
     return words;
+  }
+
+  /** What is short by a tenth is too short, so it is rounded up. */
+  private static String cutFromTheRoll(Length length) {
+    Length whole = Length.cm(Math.ceil(length.toCm() - NEARLY));
+    Length quarters = Length.inches(Math.ceil(4 * length.toInches() - NEARLY) / 4);
+    return whole.text(LengthUnit.CM) + " (" + quarters.toFraction(4) + ")";
   }
 
   private static void line(

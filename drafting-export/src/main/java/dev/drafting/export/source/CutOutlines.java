@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -86,29 +87,31 @@ public final class CutOutlines {
     boolean isHalf = !folds.isEmpty();
     double fold = isHalf ? fold(piece, folds.get(0)) : 0;
     Polyline line = cut.get(0).map(Transform.translation(new Vector(-fold, 0)));
-    UnnamedTracing tracing =
-        UnnamedTracing.of(piece, isHalf ? Extent.HALF_ON_FOLD : Extent.AS_IT_LIES, line);
-    for (Polyline told : lines(lines, DrawnCutLines.CORNERS)) {
-      tracing = withCorners(tracing, line, told);
-    }
-    return tracing;
+    return UnnamedTracing.of(
+        piece,
+        isHalf ? Extent.HALF_ON_FOLD : Extent.AS_IT_LIES,
+        line,
+        corners(line, lines(lines, DrawnCutLines.CORNERS)));
   }
 
   /** The search for corners wants many points; where the file tells corners, it is told them. */
-  private static UnnamedTracing withCorners(UnnamedTracing found, Polyline line, Polyline told) {
-    Set<Point> corners = new HashSet<>();
-    for (int i = 0; i < told.size(); i++) {
-      corners.add(told.point(i));
+  private static Set<Point> corners(Polyline line, List<Polyline> told) {
+    Set<Point> all = new HashSet<>();
+    for (Polyline some : told) {
+      for (int i = 0; i < some.size(); i++) {
+        all.add(some.point(i));
+      }
     }
-    UnnamedTracing tracing = found;
+    Set<Point> corners = new LinkedHashSet<>();
     for (int i = 1; i < line.size() - 1; i++) {
       Vector arriving = line.point(i).minus(line.point(i - 1));
       Vector leaving = line.point(i + 1).minus(line.point(i));
       boolean turns = Math.abs(arriving.turnTo(leaving).toDegrees()) > SHARP_DEGREES;
-      tracing =
-          turns && corners.contains(line.point(i)) ? tracing.withCorner(line.point(i)) : tracing;
+      if (turns && all.contains(line.point(i))) {
+        corners.add(line.point(i));
+      }
     }
-    return tracing;
+    return corners;
   }
 
   private static List<Polyline> lines(List<Stroke> lines, String edge) {

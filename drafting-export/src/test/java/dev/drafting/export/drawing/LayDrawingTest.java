@@ -49,6 +49,22 @@ class LayDrawingTest {
     assertEquals(640.0 / 5, drawing.groups().get(1).strokes().get(0).curve().length().toMm(), 1e-9);
   }
 
+  /** A shop cuts whole centimetres and quarters of an inch, and never too little. */
+  @Test
+  void theClothIsToldAsAShopCutsIt() {
+    LayPlan plan =
+        LayPlan.of(
+            Lay.on(Cloth.of(Length.cm(90))),
+            plan(Cloth.of(Length.cm(150))).pieces(),
+            Length.mm(730.12),
+            List.of());
+    assertTrue(
+        words(LayDrawing.of("vest", plan)).stream()
+            .anyMatch(text -> text.startsWith("74 cm (28 3/4 in) long, ")),
+        () -> words(LayDrawing.of("vest", plan)).toString());
+    assertEquals(Length.mm(730.12), plan.length());
+  }
+
   @Test
   void isDrawnAtAFifth() {
     Drawing drawing = LayDrawing.of("vest", plan(Cloth.of(Length.cm(150))));

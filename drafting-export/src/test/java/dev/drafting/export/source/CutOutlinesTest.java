@@ -13,6 +13,7 @@ import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.SeamFinish;
+import dev.drafting.core.template.Templates;
 import dev.drafting.core.trace.Extent;
 import dev.drafting.core.trace.TracedStretch;
 import dev.drafting.core.trace.Truing;
@@ -108,6 +109,25 @@ class CutOutlinesTest {
     Piece trued = truing.result().piece();
     for (Edge edge : patch().pattern().piece("élan patch").edges()) {
       assertEquals(edge.length().toMm(), trued.edge(edge.name()).length().toMm(), 0.001);
+    }
+  }
+
+  /** Each garment of the library in its usual size; all its pieces have corners. */
+  @ParameterizedTest
+  @CsvSource({"svg", "dxf"})
+  void everyGarmentIsReadAgain(String format) throws IOException {
+    List<String> ids = Templates.installed().ids();
+    assertEquals(10, ids.size());
+    for (String id : ids) {
+      Draft draft = Draft.of(Templates.installed().get(id).pattern());
+      for (String cloth : List.of("body", "rib", "binding")) {
+        draft = draft.withFabric(cloth, Fabric.of("jersey", Structure.JERSEY, 0.5));
+      }
+      List<UnnamedTracing> read = CutOutlines.read(written(draft, format));
+      assertEquals(
+          draft.cutPieces().stream().map(CutPiece::name).toList(),
+          read.stream().map(UnnamedTracing::piece).toList(),
+          id);
     }
   }
 

@@ -9,9 +9,14 @@ import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Place;
+import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Cutting;
+import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Seam;
 import dev.drafting.knit.Draft;
 import dev.drafting.knit.Garments;
 import dev.drafting.knit.Vest;
@@ -173,6 +178,30 @@ class SewingPlanTest {
         .thread()
         .values()
         .forEach(length -> assertEquals(0, length.toMm() % 10_000, 1e-6));
+  }
+
+  /** One seam of 6 m, sewn twice on the overlocker, takes more than 100 m alone. */
+  @Test
+  void threadOfALongSeamIsCountedInMetres() {
+    Piece strip =
+        Piece.of(
+            "strip",
+            List.of(
+                Edge.of("below", Curve.line(new Point(0, 0), new Point(6000, 0))),
+                Edge.of("right", Curve.line(new Point(6000, 0), new Point(6000, 90))),
+                Edge.of("above", Curve.line(new Point(6000, 90), new Point(0, 90))),
+                Edge.of("left", Curve.line(new Point(0, 90), new Point(0, 0)))));
+    Piece pair = strip.withCutting(Cutting.pairs(1));
+    Piece other = Piece.of("other", pair.edges()).withCutting(Cutting.pairs(1));
+    Draft draft =
+        Draft.of(
+                Pattern.of(
+                    "long",
+                    List.of(pair, other),
+                    List.of(Seam.of("long", "strip below", "other below"))))
+            .withFabric("body", INTERLOCK);
+    int metres = draft.sewing().threadMetres().values().stream().mapToInt(m -> m).sum();
+    assertTrue(metres > 200 && metres % 10 == 0, metres + " m");
   }
 
   /** Thirty vests in one draft take more than the 100 m that a length goes up to. */
