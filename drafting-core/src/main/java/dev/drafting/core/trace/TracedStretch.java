@@ -78,7 +78,8 @@ public final class TracedStretch implements Serializable {
   }
 
   /** What is stored in its place; reading it goes through the checks. */
-  private record Kept(int number, Polyline points) implements Serializable {
+  private record Kept(int number, Polyline points, boolean reordered)
+      implements Serializable {
     private static final long serialVersionUID = 1L;
 
     private Object readResolve() {
@@ -87,12 +88,12 @@ public final class TracedStretch implements Serializable {
             .value(number)
             .accepted("1 or more");
       }
-      return new TracedStretch(number, Objects.requireNonNull(points, "points"));
+      return new TracedStretch(number, Objects.requireNonNull(points, "points"), reordered);
     }
   }
 
   private Object writeReplace() {
-    return new Kept(number, points);
+    return new Kept(number, points, reordered);
   }
 
   private void readObject(ObjectInputStream in) throws InvalidObjectException {

@@ -305,7 +305,8 @@ public final class BodyPassage implements Serializable {
       BodyPart part,
       Length girth,
       Length clearance,
-      @Nullable Double stitches)
+      @Nullable Double stitches,
+      Length placket)
       implements Serializable {
     private static final long serialVersionUID = 1L;
 
@@ -318,14 +319,16 @@ public final class BodyPassage implements Serializable {
                   part,
                   positive(part, girth),
                   USUAL_CLEARANCE,
-                  null)
-              .withClearance(clearance);
+                  null,
+                  Length.ZERO)
+              .withClearance(clearance)
+              .withPlacket(placket);
       return stitches == null ? passage : passage.withStitchesGiving(stitches);
     }
   }
 
   private Object writeReplace() {
-    return new Kept(opening, strip, body, part, girth, clearance, stitches);
+    return new Kept(opening, strip, body, part, girth, clearance, stitches, placket);
   }
 
   private void readObject(ObjectInputStream in) throws InvalidObjectException {
