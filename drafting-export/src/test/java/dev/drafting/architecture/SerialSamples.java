@@ -170,7 +170,9 @@ final class SerialSamples {
     Length small = Length.mm(20);
     Length wide = Length.mm(500);
     Polyline square = Polyline.of(0, 0, 400, 0, 400, 400, 0, 400, 0, 0);
-    UnnamedTracing unnamed = UnnamedTracing.of("front", Extent.WHOLE, square, List.of(new Point(0, 0))).withoutCorner(new Point(400, 400));
+    UnnamedTracing unnamed =
+        UnnamedTracing.of("front", Extent.WHOLE, square, List.of(new Point(0, 0)))
+            .withoutCorner(new Point(400, 400));
     Body body = Body.of().with(BodyMeasure.BUST_GIRTH, Length.mm(900)).withAge(40);
     Curve round = Curve.from(square);
     Curve bend =

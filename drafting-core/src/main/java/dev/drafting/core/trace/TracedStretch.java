@@ -78,8 +78,7 @@ public final class TracedStretch implements Serializable {
   }
 
   /** What is stored in its place; reading it goes through the checks. */
-  private record Kept(int number, Polyline points, boolean reordered)
-      implements Serializable {
+  private record Kept(int number, Polyline points, boolean reordered) implements Serializable {
     private static final long serialVersionUID = 1L;
 
     private Object readResolve() {

@@ -93,11 +93,9 @@ class AssemblyValuesTest {
   void aDropIsFlat() {
     Curve drop =
         Curve.of(
-            new Cubic(
-                new Point(0, 0), new Point(120, 60), new Point(-120, 60), new Point(0, 0)));
+            new Cubic(new Point(0, 0), new Point(120, 60), new Point(-120, 60), new Point(0, 0)));
     Piece piece = Piece.of("drop", List.of(Edge.of("rim", drop)));
-    Opening rim =
-        Assembly.of(Pattern.of("charm", List.of(piece), List.of())).openings().get(0);
+    Opening rim = Assembly.of(Pattern.of("charm", List.of(piece), List.of())).openings().get(0);
     assertEquals(-360, rim.turning().toDegrees(), 1e-6);
   }
 
@@ -134,8 +132,7 @@ class AssemblyValuesTest {
             new Point(90, 100),
             new Point(0, 120));
     assertTrue(itself.reason().startsWith("two crosses itself at x "), itself.reason());
-    assertEquals(
-        "Redraw two so that the outline does not cross.", itself.remedies().get(0).text());
+    assertEquals("Redraw two so that the outline does not cross.", itself.remedies().get(0).text());
   }
 
   private static Piece half(String name, double slope) {
@@ -178,8 +175,7 @@ class AssemblyValuesTest {
     Pattern tube = tube(20, 20);
     assertEquals(tube, Assembly.of(tube).smoothed(Angle.ZERO));
     assertNotEquals(tube, Assembly.of(tube).smoothed(Angle.degrees(90)));
-    assertThrows(
-        DraftingException.class, () -> Assembly.of(tube).smoothed(Angle.degrees(-0.1)));
+    assertThrows(DraftingException.class, () -> Assembly.of(tube).smoothed(Angle.degrees(-0.1)));
     assertThrows(DraftingException.class, () -> Assembly.of(tube).smoothed(Angle.degrees(90.1)));
   }
 }
