@@ -27,6 +27,7 @@ import java.util.stream.Collectors;
 @Experimental
 public final class Dimensions implements Serializable {
   private static final long serialVersionUID = 1L;
+  private static final int STEPS_TO_USUAL = 20;
 
   @SuppressWarnings("serial") // always unmodifiable views of TreeMaps
   private final Map<String, Length> lengths;
@@ -115,6 +116,46 @@ public final class Dimensions implements Serializable {
    */
   public Map<String, Length> lengths() {
     return lengths;
+  }
+
+  /**
+   * The nearest dimensions that go together, on the way from these to the usual ones.
+   *
+   * @param template what they are for
+   * @return all dimensions of the template: these, if they go together already
+   * @throws DraftingException if a dimension is unknown or out of bounds
+   */
+  public Dimensions suitedTo(GarmentTemplate template) {
+    Dimensions wanted = completed(template);
+    for (int step = STEPS_TO_USUAL; step > 0; step--) {
+      Dimensions nearer = wanted.towardsUsual(template, (double) step / STEPS_TO_USUAL);
+      if (nearer.goTogether(template)) {
+        return nearer;
+      }
+    }
+    return wanted.towardsUsual(template, 0);
+  }
+
+  private Dimensions towardsUsual(GarmentTemplate template, double share) {
+    if (share == 1) {
+      return this;
+    }
+    Dimensions nearer = this;
+    for (Dimension dimension : template.dimensions()) {
+      Length usual = dimension.usual();
+      Length off = length(dimension.name()).minus(usual);
+      nearer = nearer.with(dimension.name(), usual.plus(off.times(share)));
+    }
+    return nearer;
+  }
+
+  private boolean goTogether(GarmentTemplate template) {
+    try {
+      template.check(this);
+      return true;
+    } catch (DraftingException e) {
+      return false;
+    }
   }
 
   /** What is missing as usual, everything within its bounds and known to the template. */

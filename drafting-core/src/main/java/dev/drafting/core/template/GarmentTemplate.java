@@ -11,7 +11,8 @@ import java.util.List;
  * template of one's own implements this interface; what is built in is used in the same way.
  *
  * <p>{@link #draw} is a pure function: the same dimensions give the same pattern. It is called with
- * dimensions that are within their bounds; {@link #pattern} sees to that.
+ * dimensions that are within their bounds and {@linkplain #check go together}; {@link #pattern}
+ * sees to that.
  *
  * <pre>{@code
  * GarmentTemplate skirt = Templates.installed().get("straight-skirt");
@@ -66,11 +67,22 @@ public interface GarmentTemplate extends Serializable {
   }
 
   /**
-   * Draws the garment.
+   * Refuses dimensions that are each within their bounds and still do not go together, such as
+   * shoulders that reach beyond the underarm. The usual dimensions go together, also with any one
+   * of them at its bounds.
    *
    * @param given every dimension and choice, each within its bounds
+   * @throws DraftingException if they do not go together; its place is one of the dimensions, and
+   *     it says what would be accepted
+   */
+  default void check(Dimensions given) {}
+
+  /**
+   * Draws the garment.
+   *
+   * @param given every dimension and choice, each within its bounds and going together
    * @return the pattern
-   * @throws DraftingException if these dimensions do not go together; it names one of them
+   * @throws DraftingException never, for a template that keeps its contract
    */
   Pattern draw(Dimensions given);
 
@@ -84,7 +96,9 @@ public interface GarmentTemplate extends Serializable {
    */
   default Pattern pattern(Dimensions given) {
     try {
-      return draw(given.completed(this));
+      Dimensions all = given.completed(this);
+      check(all);
+      return draw(all);
     } catch (DraftingException e) {
       throw e.at(id());
     }

@@ -21,6 +21,10 @@ import org.jspecify.annotations.Nullable;
  * nothing worse than a note found where the pieces are joined, wider pieces for more girth, the
  * same pattern for the same dimensions, and refusals that name what is out of bounds.
  *
+ * <p>Of dimensions that the template {@linkplain GarmentTemplate#check says} do not go together,
+ * the nearest that do are tried; they may be half of the sets at most, and never the usual
+ * dimensions with one of them at its bounds.
+ *
  * <p>A template that {@linkplain GarmentTemplate#growsEvenly() grows evenly} also keeps the law of
  * scale: all dimensions larger by one factor, every finished edge is larger by it, to 0.01 mm. The
  * factor is up to 1.5, as far as the bounds of all dimensions leave room; without room the law is
@@ -60,7 +64,7 @@ public final class TemplateContract {
     TemplateContract contract = new TemplateContract(template);
     contract.usual();
     contract.outside();
-    List<Dimensions> sample = contract.sample(seed, tries);
+    List<Dimensions> sample = contract.suited(contract.sample(seed, tries));
     sample.forEach(contract::inside);
     contract.atBounds();
     EvenGrowth growth = new EvenGrowth(template);
@@ -70,6 +74,39 @@ public final class TemplateContract {
       }
     }
     return contract.violations.stream().limit(MOST_TOLD).toList();
+  }
+
+  /** Sets that do not go together are drawn towards the usual one until they do. */
+  private List<Dimensions> suited(List<Dimensions> sample) {
+    List<Dimensions> suited = new ArrayList<>();
+    int refused = 0;
+    for (Dimensions given : sample) {
+      Dimensions going = given.suitedTo(template);
+      suited.add(going);
+      if (!going.equals(given)) {
+        refused++;
+        nameInRefusal(given);
+      }
+    }
+    if (2 * refused > sample.size()) {
+      violations.add(
+          "its bounds are too wide: "
+              + refused
+              + " of "
+              + sample.size()
+              + " sets of dimensions within them do not go together");
+    }
+    return suited;
+  }
+
+  private void nameInRefusal(Dimensions given) {
+    try {
+      template.check(given);
+    } catch (DraftingException e) {
+      if (template.dimensions().stream().noneMatch(d -> e.where().contains(d.name()))) {
+        tell(given, "the refusal names no dimension: " + e.getMessage());
+      }
+    }
   }
 
   private void tell(Dimensions given, String what) {

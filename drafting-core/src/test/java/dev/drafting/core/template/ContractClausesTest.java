@@ -2,6 +2,7 @@ package dev.drafting.core.template;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.finding.DraftingException;
@@ -49,6 +50,80 @@ class ContractClausesTest {
     assertEquals(
         List.of("tube: it cannot be as long as that (length 90 cm)"),
         violations.stream().map(v -> v.replace(". Found: 90 cm. Accepted: less.", "")).toList());
+  }
+
+  /** A tube that is no longer than this share of its girth; longer ones cannot be drawn. */
+  private static final class Short extends Tube {
+    private static final long serialVersionUID = 1L;
+    private final double share;
+    private final String named;
+
+    Short(double share, String named) {
+      super(0, 1);
+      this.share = share;
+      this.named = named;
+    }
+
+    @Override
+    public void check(Dimensions given) {
+      Length most = given.length("girth").times(share);
+      if (given.length("length").compareTo(most) > 0) {
+        throw DraftingException.of("the tube is too long for its girth")
+            .at(named)
+            .value(given.length("length").text(LengthUnit.CM, 1))
+            .accepted(most.text(LengthUnit.CM, 1) + " or less");
+      }
+    }
+
+    @Override
+    public Pattern draw(Dimensions given) {
+      check(given);
+      return super.draw(given);
+    }
+  }
+
+  /** Where dimensions do not go together, the nearest that do are tried. */
+  @Test
+  void dimensionsThatDoNotGoTogetherArePassedBy() {
+    Tube tube = new Short(1.3, "length");
+    assertEquals(List.of(), TemplateContract.check(tube, 1, 200));
+    Dimensions slim = Dimensions.of().with("girth", Length.cm(44)).with("length", Length.cm(82));
+    DraftingException e = assertThrows(DraftingException.class, () -> tube.pattern(slim));
+    assertEquals("tube: length", e.where());
+    assertEquals("57.2 cm or less", e.accepted());
+    Dimensions suited = slim.suitedTo(tube);
+    assertTrue(suited.length("length").compareTo(suited.length("girth").times(1.3)) <= 0);
+    assertTrue(suited.length("length").compareTo(Length.cm(50)) > 0);
+    assertEquals(suited, suited.suitedTo(tube));
+  }
+
+  @Test
+  void aRefusalThatNamesNoDimensionIsTold() {
+    List<String> violations = TemplateContract.check(new Short(1.3, "somewhere"), 1, 100);
+    assertTrue(
+        violations.get(0).startsWith("the refusal names no dimension: somewhere: the tube"),
+        violations.toString());
+  }
+
+  /** Neither may the bounds be mostly out of reach, nor one of them with the rest as usual. */
+  @Test
+  void boundsThatCannotBeReachedAreTold() {
+    List<String> violations = TemplateContract.check(new Short(0.63, "length"), 1, 100);
+    assertTrue(violations.get(0).startsWith("its bounds are too wide: "), violations.toString());
+    assertTrue(violations.get(1).startsWith("tube: length: the tube is too long"));
+  }
+
+  /** What a test by JUnit says of a template that does not keep its contract. */
+  @Test
+  void aTestOfATemplateTellsWhatItDoesNotKeep() {
+    TemplateContractTest kept = () -> new Tube(0, 1);
+    kept.keepsTheContract();
+    TemplateContractTest broken = () -> new Tube(1, 1);
+    AssertionError e = assertThrows(AssertionError.class, broken::keepsTheContract);
+    assertTrue(
+        String.valueOf(e.getMessage())
+            .startsWith("The template tube does not keep its contract:\nthe sides of seam side"),
+        e.getMessage());
   }
 
   private static final class Margined extends Tube {

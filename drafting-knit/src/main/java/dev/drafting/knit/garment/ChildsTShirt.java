@@ -13,7 +13,7 @@ import dev.drafting.knit.size.FittedTemplate;
 import java.util.List;
 
 /**
- * The T-shirt for children from a height of about 104 to 146 cm: drawn as that for adults, with
+ * The T-shirt for children from a height of about 86 to 146 cm: drawn as that for adults, with
  * dimensions of about two thirds.
  *
  * <pre>{@code
@@ -76,6 +76,11 @@ public final class ChildsTShirt implements FittedTemplate {
         BodyRule.length("armhole depth", BodyMeasure.SCYE_DEPTH).plus(Length.cm(1.8)),
         BodyRule.length("cap height", BodyMeasure.SCYE_DEPTH).times(0.49),
         BodyRule.length("sleeve length", BodyMeasure.ARM_LENGTH).times(0.25));
+  }
+
+  @Override
+  public void check(Dimensions given) {
+    ADULTS.check(given);
   }
 
   @Override

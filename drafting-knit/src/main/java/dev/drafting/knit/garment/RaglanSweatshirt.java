@@ -57,7 +57,7 @@ public final class RaglanSweatshirt implements FittedTemplate {
   @Override
   public List<Dimension> dimensions() {
     return List.of(
-        TopDimensions.chest(Length.cm(92), Length.cm(112), Length.cm(160)),
+        TopDimensions.chest(Length.cm(86), Length.cm(112), Length.cm(160)),
         TopDimensions.length(Length.cm(52), Length.cm(66), Length.cm(90)),
         TopDimensions.neckWidth(Length.mm(150), Length.mm(190), Length.mm(210)),
         TopDimensions.frontNeckDepth(Length.mm(60), Length.mm(85), Length.mm(120)),

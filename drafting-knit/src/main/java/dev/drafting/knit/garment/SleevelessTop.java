@@ -44,12 +44,17 @@ public final class SleevelessTop implements FittedTemplate {
 
   @Override
   public List<Dimension> dimensions() {
-    return TopDimensions.of(Length.cm(76), Length.mm(55), Length.mm(75));
+    return TopDimensions.of(Length.cm(66), Length.mm(55), Length.mm(75));
   }
 
   @Override
   public List<BodyRule> bodyRules() {
     return TopDimensions.rules(Fit.stretchUsed(0.15), 0.43);
+  }
+
+  @Override
+  public void check(Dimensions given) {
+    TopHalf.check(given);
   }
 
   @Override

@@ -65,7 +65,7 @@ public final class TShirt implements FittedTemplate {
   @Override
   public List<Dimension> dimensions() {
     List<Dimension> all =
-        new ArrayList<>(TopDimensions.of(Length.cm(92), Length.mm(95), Length.mm(115)));
+        new ArrayList<>(TopDimensions.of(Length.cm(76), Length.mm(95), Length.mm(115)));
     all.add(
         Dimension.length(
             "cap height",
@@ -108,6 +108,11 @@ public final class TShirt implements FittedTemplate {
     all.add(BodyRule.length("cap height", BodyMeasure.SCYE_DEPTH).times(0.49));
     all.add(BodyRule.length("sleeve length", BodyMeasure.ARM_LENGTH).times(0.2));
     return List.copyOf(all);
+  }
+
+  @Override
+  public void check(Dimensions given) {
+    TopHalf.check(given);
   }
 
   @Override

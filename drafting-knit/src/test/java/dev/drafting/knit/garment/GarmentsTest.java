@@ -1,9 +1,11 @@
 package dev.drafting.knit.garment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
@@ -149,6 +151,20 @@ class GarmentsTest {
     assertEquals(700 / Math.PI, skirt.piece("skirt").edge("waist").curve().start().x(), 1e-9);
     assertEquals(222.817, skirt.piece("skirt").edge("waist").curve().start().x(), 5e-4);
     assertEquals(700 + Math.PI * 500, 2 * length(skirt, "skirt hem"), 1e-9);
+  }
+
+  /** Worked by hand: 4 x 1.02 x (220 / 2 + sqrt(115 x 115 - 20 x 20)) mm are 910.8 mm. */
+  @Test
+  void shouldersThatReachBeyondTheUnderarmAreRefused() {
+    Dimensions wide =
+        Dimensions.of()
+            .with("chest", Length.cm(90))
+            .with("neck width", Length.mm(220))
+            .with("shoulder", Length.mm(115));
+    DraftingException e = assertThrows(DraftingException.class, () -> new TShirt().pattern(wide));
+    assertEquals("t-shirt: chest", e.where());
+    assertTrue(e.accepted().startsWith("91.1 cm or more"), e.accepted());
+    assertEquals("T-shirt", new TShirt().pattern(wide.with("chest", Length.cm(91.1))).name());
   }
 
   @Test

@@ -7,6 +7,7 @@ import dev.drafting.core.pattern.FoldEdge;
 import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Placket;
 import dev.drafting.core.pattern.Reshaping;
 import dev.drafting.core.template.Choice;
 import dev.drafting.core.template.Dimension;
@@ -60,7 +61,7 @@ final class TracedGarment {
       String option = choice.options().get(random.nextInt(choice.options().size()));
       given = given.withChoice(choice.name(), option);
     }
-    return template.pattern(given);
+    return template.pattern(given.suitedTo(template));
   }
 
   private Pattern traced(Pattern drawn) {
@@ -70,6 +71,9 @@ final class TracedGarment {
     Pattern evened = Reshaping.of(traced).evened(MOST_EVENED).result();
     for (Patch patch : drawn.patches()) {
       evened = evened.withPatch(patch);
+    }
+    for (Placket placket : drawn.plackets()) {
+      evened = evened.withPlacket(placket);
     }
     return evened;
   }
