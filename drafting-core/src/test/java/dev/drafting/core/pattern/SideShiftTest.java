@@ -157,7 +157,7 @@ class SideShiftTest {
     assertEquals(new Point(200, 0), right.start());
     assertEquals(new Point(200, 400), right.end());
     assertEquals(80, turned.corner("hem", "right").interiorAngle().toDegrees(), 1e-6);
-    assertEquals(94, turned.corner("right", "top").interiorAngle().toDegrees(), 1e-6);
+    assertEquals(86, turned.corner("right", "top").interiorAngle().toDegrees(), 1e-6);
     double share = turned.notches().get(0).along().ratioTo(right.length());
     assertEquals(0.25, share, 1e-9);
     assertEquals(panel, panel.withTurnedEdge("right", Angle.ZERO, Angle.ZERO));
