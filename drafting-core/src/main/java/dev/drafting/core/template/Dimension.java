@@ -30,6 +30,8 @@ public record Dimension(
   /** What misses a bound by a hair must not look as if it met it. */
   private static final int EXACT_DECIMALS = 9;
 
+  private static final Length ROUNDED = Length.mm(1e-9);
+
   /**
    * Refuses bounds that are out of order.
    *
@@ -85,8 +87,9 @@ public record Dimension(
     return new Dimension(name, meaning, least, usual, most, true);
   }
 
+  /** What a computation misses a bound by in its last bits is on it. */
   void check(Length given) {
-    if (given.compareTo(least) < 0 || given.compareTo(most) > 0) {
+    if (given.plus(ROUNDED).compareTo(least) < 0 || given.minus(ROUNDED).compareTo(most) > 0) {
       throw DraftingException.of("the dimension is out of bounds")
           .at(name)
           .value(given.text(LengthUnit.CM, EXACT_DECIMALS))

@@ -24,6 +24,17 @@ class TemplatesTest {
     }
   }
 
+  /** 80 cm and 15 % of ease are 92 cm but for the last bit. */
+  @Test
+  void aDimensionThatIsRoundedBelowItsBoundIsTaken() {
+    Dimension chest =
+        Dimension.girth("chest", "all round", Length.cm(92), Length.cm(100), Length.cm(160));
+    Length rounded = Length.cm(80).times(1.15);
+    assertTrue(rounded.compareTo(Length.cm(92)) < 0);
+    chest.check(rounded);
+    assertThrows(DraftingException.class, () -> chest.check(Length.mm(919.99999)));
+  }
+
   @Test
   void takesWhatIsMissingAsUsual() {
     Pattern tube = new Tube(0, 1).pattern(Dimensions.of().with("girth", Length.cm(60)));
