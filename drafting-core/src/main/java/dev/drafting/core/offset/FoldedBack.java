@@ -23,6 +23,9 @@ final class FoldedBack {
   private static final double FARTHEST = 4;
   private static final int PIECES = 16;
 
+  /** What a parallel lacks or has too much by less than touching is left to the joints. */
+  private static final List<Strand> NO_LINE = List.of();
+
   private final List<Segment> rising;
   private final ParallelRun neighbour;
   private final ParallelRun hem;
@@ -136,9 +139,13 @@ final class FoldedBack {
         || beside > FARTHEST * Math.abs(deepest)) {
       return null;
     }
-    if (reach.minus(hem.start()).dot(hem.startWay()) <= CornerPlanner.TOUCHING) {
-      return withNeighbour(
-          leave, mirrored, List.of(hem.continuation(reach, hem.start(), false)), 0);
+    double onHem = reach.minus(hem.start()).dot(hem.startWay());
+    if (onHem <= CornerPlanner.TOUCHING) {
+      List<Strand> before =
+          onHem < -CornerPlanner.TOUCHING
+              ? List.of(hem.continuation(reach, hem.start(), false))
+              : NO_LINE;
+      return withNeighbour(leave, mirrored, before, 0);
     }
     List<Segment> longer = mirrored(1.5 * deepest, side);
     return joined(longer) ? meetHem(leave, longer) : null;
@@ -182,11 +189,10 @@ final class FoldedBack {
     double on = beyondEnd.dot(neighbour.endWay());
     if (on >= -CornerPlanner.TOUCHING
         && Math.abs(beyondEnd.cross(neighbour.endWay())) <= CornerPlanner.TOUCHING) {
-      // Less than touching, to either side, is left to the joints: there is no line back.
       List<Strand> beyond =
           on > CornerPlanner.TOUCHING
               ? List.of(neighbour.continuation(neighbour.end(), leave, true))
-              : List.of();
+              : NO_LINE;
       return new CornerPlan(neighbour.strands().size(), beyond, across, before, startOnHem);
     }
     Double place = placeOnNeighbour(leave);

@@ -3,18 +3,13 @@ package dev.drafting.core.offset;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
-import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.geometry.Transform;
-import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Hems that meet the garment above them once they are turned up. */
 class FoldedBackTest {
@@ -136,41 +131,6 @@ class FoldedBackTest {
     double folded =
         offset.withCorner(0, at(CornerSide.BEFORE, 0)).result().outline().areaSquareMm();
     assertEquals(mitred, folded, 1e-9);
-  }
-
-  /** The parallel of a side that is square but for a rounding ends a hair beside the fold. */
-  @ParameterizedTest
-  @ValueSource(doubles = {-5e-8, -2e-8, -1e-9, 0, 1e-9, 2e-8, 5e-8})
-  void aSideThatIsAlmostSquareIsNotCutBackAndForth(double tilt) {
-    Curve bent = cubic(0, 0, 70, -2, 130, 0, 200, 0);
-    Curve side = cubic(200, 0, 200 + 100 * tilt, 100, 200 - 100 * tilt, 200, 200, 300);
-    for (double allowance : new double[] {0, 7}) {
-      List<OffsetEdge> edges =
-          List.of(
-              OffsetEdge.of("hem", bent, Length.mm(20)),
-              OffsetEdge.of("side", side, Length.mm(allowance)),
-              Outlines.line("top", 0, 200, 300, 0, 300),
-              Outlines.line("fold", 0, 0, 300, 0, 0));
-      Offset offset = Offset.of(edges).withCorner(0, at(CornerSide.BEFORE, 0));
-      assertNoStepBack(offset.result().outline().segments());
-    }
-  }
-
-  private static Curve cubic(double... xy) {
-    return Curve.of(
-        new Cubic(
-            new Point(xy[0], xy[1]),
-            new Point(xy[2], xy[3]),
-            new Point(xy[4], xy[5]),
-            new Point(xy[6], xy[7])));
-  }
-
-  private static void assertNoStepBack(List<Segment> outline) {
-    for (int i = 0; i < outline.size(); i++) {
-      Vector in = outline.get(i).directionAt(1);
-      Vector out = outline.get((i + 1) % outline.size()).directionAt(0);
-      assertTrue(in.dot(out) > -0.2, "back at " + outline.get(i));
-    }
   }
 
   @Test
