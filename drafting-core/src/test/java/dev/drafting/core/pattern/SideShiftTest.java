@@ -20,8 +20,6 @@ import org.junit.jupiter.api.Test;
 
 /** Edges that are moved sideways, and edges that are turned where they begin and end. */
 class SideShiftTest {
-  private static final EdgeRef RIGHT = EdgeRef.parse("panel right");
-
   /** 200 x 400 mm, on the fold at its left. */
   private static final Pattern PANEL =
       Pattern.of(
