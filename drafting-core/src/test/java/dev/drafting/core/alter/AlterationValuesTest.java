@@ -185,8 +185,7 @@ class AlterationValuesTest {
                 Seam.of("right", "front right", "back left").endToStart(),
                 Seam.of("left", "front left", "back right").endToStart()));
     WantedMeasure girth = WantedMeasure.girth("right", Length.mm(400), Length.mm(420));
-    assertEquals(
-        "let out 10 mm at the right seam", girth.proposal(tube).orElseThrow().describe());
+    assertEquals("let out 10 mm at the right seam", girth.proposal(tube).orElseThrow().describe());
     Pattern paired =
         Pattern.of(
             "tube",
@@ -194,8 +193,7 @@ class AlterationValuesTest {
                 rectangle("front", 200).withCutting(Cutting.pairs(1)),
                 rectangle("back", 200).withCutting(Cutting.pairs(1))),
             List.of(Seam.of("right", "front right", "back left").endToStart()));
-    assertEquals(
-        "let out 5 mm at the right seam", girth.proposal(paired).orElseThrow().describe());
+    assertEquals("let out 5 mm at the right seam", girth.proposal(paired).orElseThrow().describe());
     assertTrue(WantedMeasure.girth("right", TEN, TEN).proposal(tube).isEmpty());
   }
 

@@ -53,12 +53,12 @@ class ContractClausesTest {
   }
 
   /** A tube that is no longer than this share of its girth; longer ones cannot be drawn. */
-  private static final class Short extends Tube {
+  private static final class ShortTube extends Tube {
     private static final long serialVersionUID = 1L;
     private final double share;
     private final String named;
 
-    Short(double share, String named) {
+    ShortTube(double share, String named) {
       super(0, 1);
       this.share = share;
       this.named = named;
@@ -85,7 +85,7 @@ class ContractClausesTest {
   /** Where dimensions do not go together, the nearest that do are tried. */
   @Test
   void dimensionsThatDoNotGoTogetherArePassedBy() {
-    Tube tube = new Short(1.3, "length");
+    Tube tube = new ShortTube(1.3, "length");
     assertEquals(List.of(), TemplateContract.check(tube, 1, 200));
     Dimensions slim = Dimensions.of().with("girth", Length.cm(44)).with("length", Length.cm(82));
     DraftingException e = assertThrows(DraftingException.class, () -> tube.pattern(slim));
@@ -99,7 +99,7 @@ class ContractClausesTest {
 
   @Test
   void aRefusalThatNamesNoDimensionIsTold() {
-    List<String> violations = TemplateContract.check(new Short(1.3, "somewhere"), 1, 100);
+    List<String> violations = TemplateContract.check(new ShortTube(1.3, "somewhere"), 1, 100);
     assertTrue(
         violations.get(0).startsWith("the refusal names no dimension: somewhere: the tube"),
         violations.toString());
@@ -108,7 +108,7 @@ class ContractClausesTest {
   /** Neither may the bounds be mostly out of reach, nor one of them with the rest as usual. */
   @Test
   void boundsThatCannotBeReachedAreTold() {
-    List<String> violations = TemplateContract.check(new Short(0.63, "length"), 1, 100);
+    List<String> violations = TemplateContract.check(new ShortTube(0.63, "length"), 1, 100);
     assertTrue(violations.get(0).startsWith("its bounds are too wide: "), violations.toString());
     assertTrue(violations.get(1).startsWith("tube: length: the tube is too long"));
   }
