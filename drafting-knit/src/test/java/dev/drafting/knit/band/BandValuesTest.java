@@ -107,8 +107,7 @@ class BandValuesTest {
     StripRule ratio = StripRule.ratio(0.85);
     String allowance = ratio.toString().replace("85 % of its edge", "");
     assertEquals("as recommended" + allowance, StripRule.recommended().toString());
-    assertEquals(
-        "30 mm shorter than its edge" + allowance, StripRule.shorterBy(mm(30)).toString());
+    assertEquals("30 mm shorter than its edge" + allowance, StripRule.shorterBy(mm(30)).toString());
     assertEquals("a loop of 50 cm" + allowance, StripRule.loop(Length.cm(50)).toString());
     assertEquals(
         "already cut 52 cm long" + allowance, StripRule.alreadyCut(Length.cm(52)).toString());
@@ -148,8 +147,7 @@ class BandValuesTest {
     assertEquals(
         words.replace(" along the seam", " along the finished edge"),
         TapedEdge.alongFinishedEdge("neck", mm(560), Angle.degrees(280)).toString());
-    assertEquals(
-        words + ", 1 mitred corner", neck.withCorners(Angle.degrees(70)).toString());
+    assertEquals(words + ", 1 mitred corner", neck.withCorners(Angle.degrees(70)).toString());
     assertEquals(
         words + ", 2 mitred corners",
         neck.withCorners(Angle.degrees(70), Angle.degrees(20)).toString());
