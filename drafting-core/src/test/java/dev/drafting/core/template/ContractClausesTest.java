@@ -39,7 +39,6 @@ class ContractClausesTest {
         violations.stream().map(v -> v.replace(". Found: 90 cm. Accepted: less.", "")).toList());
   }
 
-<<<<<<< HEAD:drafting-core/src/test/java/dev/drafting/core/template/ContractClausesTest.java
   /** A tube that is no longer than this share of its girth; longer ones cannot be drawn. */
   private static final class ShortTube extends Tube {
     private static final long serialVersionUID = 1L;
@@ -114,28 +113,6 @@ class ContractClausesTest {
         e.getMessage());
   }
 
-  private static final class Margined extends Tube {
-    private static final long serialVersionUID = 1L;
-    private final boolean said;
-
-    Margined(boolean said) {
-      super(0, 1);
-      this.said = said;
-    }
-
-    @Override
-    public boolean growsEvenly() {
-      return !said;
-    }
-
-    @Override
-    public Pattern draw(Dimensions given) {
-      return super.draw(given.with("girth", given.length("girth").plus(Length.mm(40))));
-    }
-  }
-
-=======
->>>>>>> 0494eac (Try the contract where a template cannot draw the usual, and where pieces join badly):drafting-core/src/test/java/dev/drafting/core/template/TemplateContractTest.java
   private static final class BrokenAtItsBound extends Tube {
     private static final long serialVersionUID = 1L;
 

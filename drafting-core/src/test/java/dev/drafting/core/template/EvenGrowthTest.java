@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
+/** The law of scale: what is tried, and what is told. */
 class EvenGrowthTest {
 
   /** A margin that is the same in all sizes breaks the law of scale, unless that is said. */
