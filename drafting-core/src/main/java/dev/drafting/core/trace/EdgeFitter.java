@@ -26,13 +26,15 @@ final class EdgeFitter {
   private final Noise noise;
   private final Significance significance;
   private final Straightness straightness;
+  private final Effort effort;
   private final boolean vetted;
 
-  EdgeFitter(Noise noise, Straightness straightness) {
-    this(noise, straightness, false);
+  EdgeFitter(Noise noise, Straightness straightness, Effort effort) {
+    this(noise, straightness, effort, false);
   }
 
-  private EdgeFitter(Noise noise, Straightness straightness, boolean vetted) {
+  private EdgeFitter(Noise noise, Straightness straightness, Effort effort, boolean vetted) {
+    this.effort = effort;
     this.noise = noise;
     this.significance = new Significance(noise);
     this.straightness = straightness;
@@ -41,7 +43,7 @@ final class EdgeFitter {
 
   /** For points whose slips have been set aside already. */
   EdgeFitter vetted() {
-    return new EdgeFitter(noise, straightness, true);
+    return new EdgeFitter(noise, straightness, effort, true);
   }
 
   EdgeFit fit(Samples samples, Ends ends) {
@@ -166,7 +168,7 @@ final class EdgeFitter {
   private EdgeFit plain(
       Form form, Samples samples, Ends ends, boolean[] kept, @Nullable Fitted near) {
     double[] weights = EdgeFit.weights(kept);
-    Fitted fitted = form.fit(samples, weights, ends, noise.mm, near);
+    Fitted fitted = fit(form, samples, weights, ends, noise.mm, near);
     EdgeFit fit = new EdgeFit(samples, form, fitted, kept, noise);
     // Sparse exact points pass for rough ones until a fit runs through them; and the maker may have
     // said less than there is.
@@ -176,11 +178,23 @@ final class EdgeFitter {
         && rms > Noise.LEAST_MM
         && (rms < wander / CLOSER || rms > wander * ROUGHER)) {
       wander = rms;
-      Fitted closer = form.fit(samples, weights, ends, wander, fit.fitted);
+      Fitted closer = fit(form, samples, weights, ends, wander, fit.fitted);
       fit = new EdgeFit(samples, form, closer, kept, noise);
       rms = fit.rms();
     }
     return fit;
+  }
+
+  private Fitted fit(
+      Form form,
+      Samples samples,
+      double[] weights,
+      Ends ends,
+      double wander,
+      @Nullable Fitted near) {
+    Fitted fitted = form.fit(samples, weights, ends, wander, near);
+    effort.spend(fitted.looks());
+    return fitted;
   }
 
   /** Fits with less and less regard for points that stand off, then plainly without them. */
@@ -204,7 +218,7 @@ final class EdgeFitter {
       if (moved < 1e-2) {
         break;
       }
-      fitted = form.fit(samples, weights, ends, noise.mm, fitted);
+      fitted = fit(form, samples, weights, ends, noise.mm, fitted);
       off = distances(fitted, samples.size());
       scale = scale(off);
     }

@@ -8,6 +8,9 @@ interface Fitted {
   /** The share of the way at which the point lies nearest. */
   double share(int point);
 
+  /** How often points were looked at until it lay there. */
+  long looks();
+
   /** Where it runs. */
   Track track();
 

@@ -41,6 +41,7 @@ final class LeastSquares {
   private double[][] normal;
   private double[] right;
   private double cost;
+  private int looks;
 
   /** Solves the equations as they stand, for the deviations. */
   private @Nullable DecompositionSolver standing;
@@ -128,6 +129,11 @@ final class LeastSquares {
     look(free);
   }
 
+  /** How often all points were looked at. */
+  int looks() {
+    return looks;
+  }
+
   /** The standard deviation of an edge's length, in mm, when points wander by these. */
   double lengthDeviation(int edge, double noise) {
     double[] gradient = new double[right.length];
@@ -203,6 +209,7 @@ final class LeastSquares {
 
   /** Moves the edges to these numbers and sets up the equations there. */
   private void look(double[] free) {
+    looks++;
     unknowns.spread(free, tracks);
     clear();
     for (int e = 0; e < tracks.length; e++) {

@@ -74,6 +74,11 @@ final class LineFit implements Fitted {
   }
 
   @Override
+  public long looks() {
+    return samples.size();
+  }
+
+  @Override
   public Track track() {
     return track;
   }

@@ -12,9 +12,11 @@ final class SplineFit implements Fitted {
   private static final double LEAST_HANDLE = 0.3;
 
   private final Run run;
+  private final long looks;
 
-  private SplineFit(Run run) {
+  private SplineFit(Run run, long looks) {
     this.run = run;
+    this.looks = looks;
   }
 
   /**
@@ -44,10 +46,14 @@ final class SplineFit implements Fitted {
       squares.lay();
     }
     squares.settle(LITTLE);
+    long looks = (long) squares.looks() * samples.size();
+    SplineFit fit = new SplineFit(run, looks);
     Ends handled = handled(track, ends);
-    return handled.equals(ends)
-        ? new SplineFit(run)
-        : of(samples, weights, knots, handled, noise, new SplineFit(run));
+    if (handled.equals(ends)) {
+      return fit;
+    }
+    SplineFit again = of(samples, weights, knots, handled, noise, fit);
+    return new SplineFit(again.run, looks + again.looks);
   }
 
   private static Unknowns unknowns(Knots knots, Ends ends) {
@@ -72,6 +78,11 @@ final class SplineFit implements Fitted {
   private static End handled(End end, double handle, double usual) {
     boolean tooShort = end.isLevel() && !end.hasHandle() && handle < SHORT_HANDLE * usual;
     return tooShort ? end.withHandle(LEAST_HANDLE * usual) : end;
+  }
+
+  @Override
+  public long looks() {
+    return looks;
   }
 
   @Override

@@ -214,8 +214,8 @@ public final class Truing implements Serializable {
    *
    * @return the piece, half on the fold, and the report
    * @throws DraftingException if the edges do not join up, a half does not end at the fold, the two
-   *     sides of a whole piece do not answer to each other, or an edge does not reach as far inside
-   *     its tracing as it should lie
+   *     sides of a whole piece do not answer to each other, an edge does not reach as far inside its
+   *     tracing as it should lie, or thousands of points lie along no edge
    */
   public TruedPiece result() {
     return TracedOutside.taken(outside, new Assembling(outline(), roughness()).result());
@@ -239,7 +239,9 @@ public final class Truing implements Serializable {
   /** What fits an edge that was drawn in these strokes. */
   EdgeFitter fitter(String edge, Noise noise, List<Samples> strokes) {
     Noise own = smoothing == null ? noise.orOwn(strokes) : noise;
-    return new EdgeFitter(own, forms.getOrDefault(edge, Straightness.JUDGED));
+    int points = strokes.stream().mapToInt(Samples::size).sum();
+    Effort effort = new Effort(tracing.piece() + " / " + edge, points);
+    return new EdgeFitter(own, forms.getOrDefault(edge, Straightness.JUDGED), effort);
   }
 
   /** What is asked of an edge that starts or ends on the fold. */

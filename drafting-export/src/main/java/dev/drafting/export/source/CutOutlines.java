@@ -41,6 +41,8 @@ public final class CutOutlines {
   /** Chords of a curve turn less from one to the next. */
   private static final double SHARP_DEGREES = 15;
 
+  private static final int MOST_CORNERS = 200;
+
   private CutOutlines() {}
 
   /**
@@ -91,11 +93,11 @@ public final class CutOutlines {
         piece,
         isHalf ? Extent.HALF_ON_FOLD : Extent.AS_IT_LIES,
         line,
-        corners(line, lines(lines, DrawnCutLines.CORNERS)));
+        corners(piece, line, lines(lines, DrawnCutLines.CORNERS)));
   }
 
   /** The search for corners wants many points; where the file tells corners, it is told them. */
-  private static Set<Point> corners(Polyline line, List<Polyline> told) {
+  private static Set<Point> corners(String piece, Polyline line, List<Polyline> told) {
     Set<Point> all = new HashSet<>();
     for (Polyline some : told) {
       for (int i = 0; i < some.size(); i++) {
@@ -110,6 +112,12 @@ public final class CutOutlines {
       if (turns && all.contains(line.point(i))) {
         corners.add(line.point(i));
       }
+    }
+    if (corners.size() > MOST_CORNERS) {
+      throw DraftingException.of("a cut line has too many corners")
+          .at(piece)
+          .value(corners.size())
+          .accepted("at most " + MOST_CORNERS);
     }
     return corners;
   }

@@ -131,6 +131,27 @@ class CutOutlinesTest {
     }
   }
 
+  /** Every corner is told apart from all points, which thousands of both would make a long job. */
+  @Test
+  void refusesCornersWithoutEnd() throws IOException {
+    StringBuilder toothed = new StringBuilder("  0\nBLOCK\n  2\npatch\n");
+    StringBuilder told = new StringBuilder();
+    for (int i = 0; i < 1_000; i++) {
+      String place = " 10\n" + i / 2.0 + "\n 20\n" + i % 2 + "\n";
+      toothed.append("  0\nVERTEX\n  8\n1\n").append(place);
+      told.append("  0\nPOINT\n  8\n2\n").append(place);
+    }
+    for (int i = 0; i < 100; i++) {
+      toothed.append("  0\nVERTEX\n  8\n1\n 10\n" + (500 - 5 * i) + "\n 20\n600\n");
+    }
+    Path file = folder.resolve("a.dxf");
+    Files.writeString(file, toothed.append(told).append("  0\nENDBLK\n"));
+    DraftingException refused =
+        assertThrows(DraftingException.class, () -> CutOutlines.read(file));
+    assertEquals("a cut line has too many corners", refused.what());
+    assertEquals("at most 200", refused.accepted());
+  }
+
   @Test
   void refusesWhatHasNoPieces() throws IOException {
     Path text = Files.writeString(folder.resolve("a.txt"), "0");

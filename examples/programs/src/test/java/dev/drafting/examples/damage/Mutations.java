@@ -94,6 +94,7 @@ final class Mutations {
   private static final String ENTITIES =
       "<!DOCTYPE svg [<!ENTITY a 'M1 1'><!ENTITY b '&a;&a;&a;'><!ENTITY c SYSTEM 'file:/etc/'>]>";
   private static final int MOST_DOUBLINGS = 15;
+  private static final int MOST_DOUBLINGS_OF_LINE = 5;
   private static final int MOST_DEEP = 10;
 
   /** Unlike that of others, its numbers are not alike for seeds in a row. */
@@ -182,7 +183,7 @@ final class Mutations {
       return text;
     }
     int at = random.nextInt(lines.size());
-    lines.set(at, (lines.get(at) + "\n").repeat(2 << random.nextInt(8)).strip());
+    lines.set(at, (lines.get(at) + "\n").repeat(2 << random.nextInt(MOST_DOUBLINGS_OF_LINE)).strip());
     return String.join("\n", lines) + "\n";
   }
 
