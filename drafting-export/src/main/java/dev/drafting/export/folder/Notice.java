@@ -18,19 +18,6 @@ final class Notice {
   static final String NAME = "files-being-replaced.txt";
   private static final int MOST_BYTES = 1 << 20;
 
-  private static final String TEXT =
-      """
-      These files are being replaced by new ones:
-      %s
-
-      If nothing is writing to this folder any more, that was cut short, and some of
-      the files are old and some are new. Do not cut or sew from them yet. Write to
-      this folder once more with the program that wrote them: that moves the rest in
-      and takes this note away. The rest lies in a hidden folder here or one folder
-      further up; leave it there until then. Its name:
-      %s
-      """;
-
   private final Path folder;
   private final Path file;
 
@@ -47,7 +34,22 @@ final class Notice {
   void put(List<String> names, Path hidden) throws IOException {
     Path made = hidden.resolve(NAME);
     Files.writeString(
-        made, String.format(Locale.ROOT, TEXT, String.join("\n", names), hidden.getFileName()));
+        made,
+        String.format(
+            Locale.ROOT,
+            """
+            These files are being replaced by new ones:
+            %s
+
+            If nothing is writing to this folder any more, that was cut short, and some of
+            the files are old and some are new. Do not cut or sew from them yet. Write to
+            this folder once more with the program that wrote them: that moves the rest in
+            and takes this note away. The rest lies in a hidden folder here or one folder
+            further up; leave it there until then. Its name:
+            %s
+            """,
+            String.join("\n", names),
+            hidden.getFileName()));
     Files.move(made, file, StandardCopyOption.ATOMIC_MOVE);
   }
 
