@@ -171,7 +171,7 @@ public final class Assembly implements Serializable {
    * straight ones become gentle curves only where they bend by more than the pattern tolerates. No
    * corner moves, and no seam changes its length. Corners that are meant to be points stay so.
    *
-   * <p>Even the seams first, with {@link dev.drafting.core.pattern.Reshaping#evened}.
+   * <p>{@link PatternTruing} makes seams match at the same time, and lets corners give way.
    *
    * @param most edges that bend by more are kept as they are: that is no wandering of a pencil; 0
    *     to 90 degrees
@@ -179,13 +179,7 @@ public final class Assembly implements Serializable {
    * @throws DraftingException if it is out of range, or an edge turned so crosses another
    */
   public Pattern smoothed(Angle most) {
-    if (most.compareTo(Angle.ZERO) < 0 || most.compareTo(Angle.degrees(90)) > 0) {
-      throw DraftingException.of("edges cannot be smoothed across seams by so much")
-          .at(pattern.name())
-          .value(most)
-          .accepted("0 to 90 degrees");
-    }
-    return SmoothCrossings.of(pattern, most);
+    return PatternTruing.of(pattern).smoothed(most).withCornersHeld().result().pattern();
   }
 
   /** What is stored in its place; reading it goes through the checks. */

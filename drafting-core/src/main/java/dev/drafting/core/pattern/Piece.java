@@ -1,5 +1,6 @@
 package dev.drafting.core.pattern;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
@@ -280,6 +281,29 @@ public final class Piece implements Serializable {
     int at = indexOf(edge);
     List<Edge> changed = new ArrayList<>(edges);
     changed.set(at, edges.get(at).turned(atStart, atEnd));
+    return of(name, changed, details.withNotches(CornerMoves.notches(this, changed)));
+  }
+
+  /**
+   * Draws the edges along other curves that meet at their ends; names, finishes and corners stay,
+   * and every notch keeps its share of its edge.
+   *
+   * @param curves one for each edge, in their order
+   * @return the piece with these edges
+   * @throws DraftingException if there are more or fewer curves than edges, or they do not close
+   */
+  @Experimental
+  public Piece withCurves(List<Curve> curves) {
+    if (curves.size() != edges.size()) {
+      throw DraftingException.of("a piece is redrawn edge by edge")
+          .at(name)
+          .value(curves.size() + " curves")
+          .accepted(edges.size() + " curves");
+    }
+    List<Edge> changed = new ArrayList<>();
+    for (int i = 0; i < curves.size(); i++) {
+      changed.add(edges.get(i).redrawn(edges.get(i).name(), curves.get(i)));
+    }
     return of(name, changed, details.withNotches(CornerMoves.notches(this, changed)));
   }
 

@@ -176,7 +176,8 @@ public final class Reshaping implements Serializable {
 
   /**
    * Makes the sides of seams as long as they should be, one as the other but for the ease: what is
-   * left between pieces that were traced apart. All corners may give way, each by the least.
+   * left between pieces that were traced apart. All corners may give way, each by the least; {@code
+   * PatternTruing} also draws edges smoothly across seams.
    *
    * @param most seams that are off by more are kept as they are: that is no wandering of a pencil
    * @return the reshaping with matched seams

@@ -1,6 +1,8 @@
 package dev.drafting.export.source;
 
+import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
+import dev.drafting.core.assembly.TruedPattern;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.trace.Tracing;
@@ -38,6 +40,7 @@ public final class Garment implements Serializable {
   @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<TruedPiece> trued;
 
+  private final TruedPattern together;
   private final Pattern pattern;
 
   @SuppressWarnings("serial") // always an unmodifiable view of a LinkedHashMap
@@ -47,11 +50,13 @@ public final class Garment implements Serializable {
       String about,
       List<Tracing> tracings,
       List<TruedPiece> trued,
+      TruedPattern together,
       Pattern pattern,
       Map<String, Draft> makes) {
     this.about = about;
     this.tracings = List.copyOf(tracings);
     this.trued = List.copyOf(trued);
+    this.together = together;
     this.pattern = pattern;
     this.makes = Collections.unmodifiableMap(new LinkedHashMap<>(makes));
   }
@@ -99,6 +104,17 @@ public final class Garment implements Serializable {
    */
   public Pattern pattern() {
     return pattern;
+  }
+
+  /**
+   * What it took to true the pieces together: how far their edges moved so that seams match and
+   * edges run smoothly across them, and what was left as it was.
+   *
+   * @return the pieces sewn together, before patches and plackets, with their moves and findings
+   */
+  @Experimental
+  public TruedPattern together() {
+    return together;
   }
 
   /**
@@ -165,13 +181,14 @@ public final class Garment implements Serializable {
         && ((Garment) other).about.equals(about)
         && ((Garment) other).tracings.equals(tracings)
         && ((Garment) other).trued.equals(trued)
+        && ((Garment) other).together.equals(together)
         && ((Garment) other).pattern.equals(pattern)
         && ((Garment) other).makes.equals(makes);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(about, tracings, trued, pattern, makes);
+    return Objects.hash(about, tracings, trued, together, pattern, makes);
   }
 
   /** The name, the pieces and the makes, the first eight of each. */

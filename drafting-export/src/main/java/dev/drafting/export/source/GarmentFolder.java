@@ -1,7 +1,8 @@
 package dev.drafting.export.source;
 
 import dev.drafting.core.Stable;
-import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.assembly.PatternTruing;
+import dev.drafting.core.assembly.TruedPattern;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -126,28 +127,42 @@ public final class GarmentFolder {
     Pattern plain = whole.placed(() -> Pattern.of(name, pieces, seams.seams()));
     Pattern traced = whole.placed(() -> finished(plain, sewn, finishes));
     Length evened = fields.or("evened", Length.ZERO, e -> e.length(Length.ZERO, MOST_EVENED));
-    Pattern even = whole.placed(() -> fitted(traced, sources, evened));
     Angle smoothed = Angle.degrees(fields.or("smoothed", 0.0, e -> e.quantity("°", 0, MOST_BENT)));
-    Pattern smooth =
-        whole.placed(
-            () -> smoothed.equals(Angle.ZERO) ? even : Assembly.of(even).smoothed(smoothed));
-    Pattern pattern = PlacketReader.on(patches.on(smooth), fields, edges);
+    TruedPattern together = whole.placed(() -> together(traced, sources, trued, evened, smoothed));
+    Pattern pattern = PlacketReader.on(patches.on(together.pattern()), fields, edges);
     Map<String, Draft> makes =
         DraftReader.makes(fields, pattern, cloths(sources, finishes), openings(finishes));
-    return new Garment(about, tracings, trued, pattern, makes);
+    return new Garment(about, tracings, trued, together, pattern, makes);
   }
 
-  /** With what was stretched in wear taken back, and seams that nearly match made to match. */
-  private static Pattern fitted(Pattern traced, List<PieceReader.Source> sources, Length evened) {
-    Reshaping fitted = Reshaping.of(traced);
+  /**
+   * With what was stretched in wear taken back, seams that nearly match made to match, and edges
+   * smooth where they cross seams.
+   */
+  private static TruedPattern together(
+      Pattern traced,
+      List<PieceReader.Source> sources,
+      List<TruedPiece> trued,
+      Length evened,
+      Angle smoothed) {
+    Map<EdgeRef, Length> before = new LinkedHashMap<>();
     for (PieceReader.Source source : sources) {
       Piece piece = traced.piece(source.tracing().piece());
-      for (Map.Entry<EdgeRef, Length> edge : source.shape().lengthsBeforeWear(piece).entrySet()) {
-        fitted = fitted.withLength(edge.getKey(), edge.getValue());
-      }
+      before.putAll(source.shape().lengthsBeforeWear(piece));
     }
-    fitted = evened.isZero() ? fitted : fitted.evened(evened);
-    return fitted.equals(Reshaping.of(traced)) ? traced : fitted.result();
+    Reshaping unworn = Reshaping.of(traced);
+    for (Map.Entry<EdgeRef, Length> edge : before.entrySet()) {
+      unworn = unworn.withLength(edge.getKey(), edge.getValue());
+    }
+    Pattern pattern = before.isEmpty() ? traced : unworn.result();
+    PatternTruing truing = PatternTruing.of(pattern).evened(evened).smoothed(smoothed);
+    for (EdgeRef edge : before.keySet()) {
+      truing = truing.keepingLengthOf(edge);
+    }
+    for (TruedPiece piece : trued) {
+      truing = truing.withWandering(piece.piece().name(), piece.report().noise());
+    }
+    return truing.result();
   }
 
   /** Every edge is either sewn to another one or finished. */

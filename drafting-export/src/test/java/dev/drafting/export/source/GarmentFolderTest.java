@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.assembly.Assembly;
+import dev.drafting.core.assembly.TruedPattern;
+import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Fullness;
@@ -496,6 +498,11 @@ class GarmentFolderTest {
         folder.resolve("garment.json"),
         DESCRIPTION.replace("\"pieces\": [", "\"evened\": \"5 mm\", \"pieces\": ["));
     assertEquals(0, sideOffEase(), 1e-6);
+    TruedPattern together = GarmentFolder.read(folder).together();
+    assertFalse(together.moved().isEmpty());
+    assertEquals(
+        List.of("truing.moved", "truing.moved"),
+        together.findings().stream().map(Finding::id).toList());
   }
 
   @Test

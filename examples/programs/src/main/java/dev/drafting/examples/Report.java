@@ -60,6 +60,7 @@ final class Report {
       paragraph(trued.piece().name() + ": " + said);
       trued.report().findings().forEach(this::finding);
     }
+    garment.together().findings().forEach(this::finding);
   }
 
   private static String lopsided(TruedPiece trued) {

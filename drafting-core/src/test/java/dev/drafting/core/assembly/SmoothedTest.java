@@ -20,7 +20,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
-class SmoothCrossingsTest {
+class SmoothedTest {
   private static final Angle MOST = Angle.degrees(25);
   private static final Angle EXACT = Angle.degrees(1e-6);
 
