@@ -43,7 +43,7 @@ final class OutlineFit {
       Track track = new Track(found.knots, found.cx.clone(), found.cy.clone());
       double start = edge.ends().start().isOnFold() ? 0 : surety[i];
       double end = edge.ends().end().isOnFold() ? 0 : surety[i + 1];
-      double wander = Math.max(fit.rms(), Noise.LEAST_MM);
+      double wander = Math.max(fit.rms(), Noise.LEAST_MM) * surety(fit);
       runs.add(new Run(fit.samples, weights(fit), track, feet(fit), start, end, wander));
     }
     this.squares = squares(edges.stream().map(FittedEdge::ends).toList());
@@ -68,10 +68,14 @@ final class OutlineFit {
     return feet;
   }
 
+  /** How little a distance from a rough edge counts, whether of a point or in what it prefers. */
+  private double surety(EdgeFit fit) {
+    return noise / fit.noise.mm;
+  }
+
   /** Rough edges and points that follow each other closely count for less. */
   private double[] weights(EdgeFit fit) {
-    double ratio = noise / fit.noise.mm;
-    double each = ratio * ratio * fit.samples.independent / fit.samples.size();
+    double each = surety(fit) * surety(fit) * fit.samples.independent / fit.samples.size();
     double[] weights = EdgeFit.weights(fit.kept);
     for (int i = 0; i < weights.length; i++) {
       weights[i] *= each;

@@ -14,7 +14,9 @@ import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Edge;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class TruingTest {
@@ -38,6 +40,39 @@ class TruingTest {
               });
       assertTrue(trued.report().findings().isEmpty());
     }
+  }
+
+  /** Points copied from a drawing: no cubics of the fit are exactly those of the neck. */
+  @Test
+  void exactPointsOfACurveInTwoPartsComeBackNearly() {
+    Map<String, Curve> drawn = new LinkedHashMap<>();
+    drawn.put("hem", Curve.line(new Point(0, 0), new Point(128, 0)));
+    drawn.put("side", Curve.line(new Point(128, 0), new Point(128, 110)));
+    drawn.put("armhole", cubic(128, 110, 96, 110, 75, 153, 90, 201));
+    drawn.put("lap", Curve.line(new Point(90, 201), new Point(107.5, 257)));
+    drawn.put(
+        "neck",
+        cubic(107.5, 257, 91, 262, 76.4, 248, 60.4, 241)
+            .then(cubic(60.4, 241, 40.4, 232.25, 20.1, 228, 0, 228)));
+    List<TracedEdge> copied = new ArrayList<>();
+    Vest.Pencil exact = new Vest.Pencil(1, 0, 6);
+    drawn.forEach((name, curve) -> copied.add(TracedEdge.of(name, exact.trace(curve))));
+    TruedPiece trued = trued(Tracing.of("back", Extent.HALF_ON_FOLD, copied));
+    drawn.forEach(
+        (name, curve) -> {
+          Curve found = trued.piece().edge(name).curve();
+          assertTrue(Vest.rms(found, curve) < 0.05, name);
+          assertEquals(curve.length().toMm(), found.length().toMm(), 0.05, name);
+        });
+  }
+
+  private static Curve cubic(double... xy) {
+    return Curve.of(
+        new Cubic(
+            new Point(xy[0], xy[1]),
+            new Point(xy[2], xy[3]),
+            new Point(xy[4], xy[5]),
+            new Point(xy[6], xy[7])));
   }
 
   @Test
