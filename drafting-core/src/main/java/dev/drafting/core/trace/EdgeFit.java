@@ -6,6 +6,9 @@ import java.util.Arrays;
 final class EdgeFit {
   private static final double PATTERN = 0.5;
 
+  /** No edge is so many times as long as the chords from one of its points to the next. */
+  private static final double WOUND = 2;
+
   final Samples samples;
   final Form form;
   final Fitted fitted;
@@ -31,6 +34,11 @@ final class EdgeFit {
 
   Track track() {
     return fitted.track();
+  }
+
+  /** Whether it doubles back on itself, or winds to and fro between its points. */
+  boolean isAstray() {
+    return track().isFolded() || track().length() > WOUND * samples.way();
   }
 
   /** The squares of the distances of the points that count, as independent observations. */

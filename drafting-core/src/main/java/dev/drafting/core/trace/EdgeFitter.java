@@ -100,7 +100,7 @@ final class EdgeFitter {
         idle++;
       }
     }
-    boolean there = !best.track().isFolded() && isAdequate(best, ends);
+    boolean there = !best.isAstray() && isAdequate(best, ends);
     return there ? best : evenly(best, ends, most);
   }
 
@@ -132,10 +132,10 @@ final class EdgeFitter {
     int refused = fit.keptCount() - richer.keptCount();
     double gain = fit.squares() - richer.squares();
     int freedom = richer.form.freedom(ends) - fit.form.freedom(ends) + Math.max(0, refused);
-    if (richer.track().isFolded()) {
+    if (richer.isAstray()) {
       return false;
     }
-    return fit.track().isFolded() || !significance.isNoise(gain, freedom);
+    return fit.isAstray() || !significance.isNoise(gain, freedom);
   }
 
   /** Whether a bow or a double bow stands out of the distances from the line. */

@@ -65,6 +65,17 @@ final class Samples {
     return x.length;
   }
 
+  /** From each point straight to the next, in mm. */
+  double way() {
+    double way = 0;
+    for (int i = 1; i < size(); i++) {
+      double dx = x[i] - x[i - 1];
+      double dy = y[i] - y[i - 1];
+      way += Math.sqrt(dx * dx + dy * dy);
+    }
+    return way;
+  }
+
   /** Where the pencil was set down, this being the first point that counts. */
   Point start(int first) {
     return start == null ? new Point(x[first], y[first]) : start;

@@ -66,6 +66,42 @@ class TruingTest {
         });
   }
 
+  /** The crown of a cap in one stroke, copied exactly: straight, round, straight. */
+  @Test
+  void exactPointsOfALongArchComeBackNearly() {
+    Curve crown =
+        Curve.line(new Point(197.425611779, 0), new Point(197.425611779, 173.61700607))
+            .then(
+                cubic(
+                    197.425611779,
+                    173.61700607,
+                    197.425611779,
+                    241.613544927,
+                    153.193884152,
+                    296.818112866,
+                    98.712805889,
+                    296.818112866))
+            .then(
+                cubic(
+                    98.712805889,
+                    296.818112866,
+                    44.231727627,
+                    296.818112866,
+                    0,
+                    241.613544927,
+                    0,
+                    173.61700607))
+            .then(Curve.line(new Point(0, 173.61700607), new Point(0, 0)));
+    List<TracedEdge> copied =
+        List.of(
+            TracedEdge.of("brim", List.of(new Point(0, 0), new Point(197.425611779, 0))),
+            TracedEdge.of("crown", new Vest.Pencil(1, 0, 6).trace(crown)));
+    TruedPiece trued = trued(Tracing.of("half", Extent.AS_IT_LIES, copied));
+    Curve found = trued.piece().edge("crown").curve();
+    assertEquals(crown.length().toMm(), found.length().toMm(), 0.2);
+    assertTrue(Vest.rms(found, crown) < 0.2);
+  }
+
   private static Curve cubic(double... xy) {
     return Curve.of(
         new Cubic(
