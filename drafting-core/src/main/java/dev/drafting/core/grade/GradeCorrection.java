@@ -42,7 +42,8 @@ final class GradeCorrection {
   private record Corner(String piece, String edge, String next, Vector out) {}
 
   /** A corrected rule, and what it leaves unequal. */
-  private record Corrected(GradeRule rule, GradeRule before, int unequal, double moved) {}
+  private record Corrected(
+      Corner corner, GradeRule rule, GradeRule before, int unequal, double moved) {}
 
   static Optional<Remedy> of(Grading grading, Seam seam, SeamGrowth worst) {
     return new GradeCorrection(grading, seam, worst).remedy();
@@ -66,7 +67,9 @@ final class GradeCorrection {
                 + " across and "
                 + mm(corrected.before().along())
                 + " along.")
-        .with("grade.rule", rule.toString())
+        .with("grade.piece", rule.piece())
+        .with("grade.edge", corrected.corner().edge())
+        .with("grade.next", corrected.corner().next())
         .with("grade.across", rule.across().toString())
         .with("grade.along", rule.along().toString());
   }
@@ -109,7 +112,7 @@ final class GradeCorrection {
           left.stream().filter(g -> g.seam().equals(seam.name())).noneMatch(SeamGrowth::isUnequal);
       int unequal = (int) left.stream().filter(SeamGrowth::isUnequal).count();
       return alike
-          ? Optional.of(new Corrected(rule, before, unequal, Math.abs(amount)))
+          ? Optional.of(new Corrected(corner, rule, before, unequal, Math.abs(amount)))
           : Optional.empty();
     } catch (DraftingException e) {
       return Optional.empty(); // a corner that cannot move so far is none to propose
