@@ -1,6 +1,7 @@
 package dev.drafting.architecture;
 
 import dev.drafting.core.alter.WantedMeasure;
+import dev.drafting.core.assembly.PatternTruing;
 import dev.drafting.core.cut.ChalkTable;
 import dev.drafting.core.geometry.Arc;
 import dev.drafting.core.geometry.Curve;
@@ -183,6 +184,7 @@ final class SerialSamples {
     return List.of(
         WantedMeasure.girth("side", wide, Length.mm(520)),
         ChalkTable.of(make.cutPieces().get(0)),
+        PatternTruing.of(pattern).evened(Length.mm(3)),
         Grading.of(pattern, "M", List.of()).with("L", 1).with("S", -1),
         GradeRule.of("front", "hem", "side", small, small),
         StripLay.of(wide).with(round, 2, Angle.ZERO, Angle.degrees(180)),

@@ -6,6 +6,8 @@ import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -34,7 +36,7 @@ import java.util.TreeMap;
  * Assembly.of(trued.pattern()).seamChecks();  // => [side: 300 mm to 300 mm, off by 0 mm]
  * }</pre>
  *
- * @since 0.2
+ * @since 0.1
  */
 @Experimental
 public final class PatternTruing implements Serializable {
@@ -222,6 +224,40 @@ public final class PatternTruing implements Serializable {
   double trust(String piece) {
     double wander = wandering.getOrDefault(piece, Length.mm(1)).toMm();
     return 1 / (wander * wander);
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(
+      Pattern pattern,
+      Length evened,
+      Angle smoothed,
+      Length limit,
+      boolean cornersHeld,
+      Set<EdgeRef> kept,
+      Map<String, Length> wandering)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      PatternTruing truing = of(pattern).evened(evened).smoothed(smoothed);
+      truing = (cornersHeld ? truing.withCornersHeld() : truing).withLimit(limit);
+      for (Map.Entry<String, Length> piece : wandering.entrySet()) {
+        truing = truing.withWandering(piece.getKey(), piece.getValue());
+      }
+      for (EdgeRef edge : kept) {
+        truing = truing.keepingLengthOf(edge);
+      }
+      return truing;
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(pattern, evened, smoothed, limit, cornersHeld, kept, wandering);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a truing of pieces together is read as it was written");
   }
 
   @Override

@@ -6,6 +6,8 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -21,7 +23,7 @@ import java.util.Objects;
  * PatternTruing.of(top).evened(Length.mm(3)).result();  // => sleeveless-top: nothing moved, 0 findings
  * }</pre>
  *
- * @since 0.2
+ * @since 0.1
  */
 @Experimental
 public final class TruedPattern implements Serializable {
@@ -67,6 +69,31 @@ public final class TruedPattern implements Serializable {
    */
   public List<Finding> findings() {
     return findings;
+  }
+
+  /** What is stored in its place; reading it goes through the checks. */
+  @SuppressWarnings("serial") // always collections of the JDK
+  private record Kept(Pattern pattern, Map<EdgeRef, Length> moved, List<Finding> findings)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private Object readResolve() {
+      Objects.requireNonNull(pattern, "pattern");
+      moved.forEach(
+          (edge, length) -> {
+            Objects.requireNonNull(pattern.edge(edge), "edge");
+            Objects.requireNonNull(length, "moved");
+          });
+      return new TruedPattern(pattern, moved, findings);
+    }
+  }
+
+  private Object writeReplace() {
+    return new Kept(pattern, moved, findings);
+  }
+
+  private void readObject(ObjectInputStream in) throws InvalidObjectException {
+    throw new InvalidObjectException("a trued pattern is read as it was written");
   }
 
   @Override

@@ -152,6 +152,7 @@ public final class Garment implements Serializable {
       String about,
       List<Tracing> tracings,
       List<TruedPiece> trued,
+      TruedPattern together,
       Pattern pattern,
       Map<String, Draft> makes)
       implements Serializable {
@@ -162,13 +163,14 @@ public final class Garment implements Serializable {
           Objects.requireNonNull(about, "about"),
           tracings,
           trued,
+          Objects.requireNonNull(together, "together"),
           Objects.requireNonNull(pattern, "pattern"),
           makes);
     }
   }
 
   private Object writeReplace() {
-    return new Kept(about, tracings, trued, pattern, makes);
+    return new Kept(about, tracings, trued, together, pattern, makes);
   }
 
   private void readObject(ObjectInputStream in) throws InvalidObjectException {
