@@ -40,7 +40,9 @@ import org.junit.jupiter.params.provider.MethodSource;
  * nothing to be wrong.
  */
 class SerialFormsTest {
-  private static final Map<Class<?>, Object> SAMPLES = SerialSamples.byClass();
+  private static final Map<Class<?>, Set<Object>> SAMPLES = SerialSamples.byClass();
+
+  private static final int MOST = 60;
 
   /** Lengths that may well be below zero: to the other side, inwards, or before a start. */
   private static final Set<String> SIGNED =
@@ -90,17 +92,22 @@ class SerialFormsTest {
     }
   }
 
-  private static Object sample(Class<?> type) {
+  private static Set<Object> samples(Class<?> type) {
     return Objects.requireNonNull(SAMPLES.get(type), () -> "no sample of " + type);
+  }
+
+  private static Object sample(Class<?> type) {
+    return samples(type).iterator().next();
   }
 
   @ParameterizedTest
   @MethodSource("classes")
   void itComesBackEqual(Class<?> type) throws Exception {
-    Object value = sample(type);
-    Object again = read(written(value));
-    assertEquals(value, again);
-    assertEquals(value.toString(), again.toString());
+    for (Object value : samples(type).stream().limit(MOST).toList()) {
+      Object again = read(written(value));
+      assertEquals(value, again);
+      assertEquals(value.toString(), again.toString());
+    }
   }
 
   /** What was not written by the class itself is not read. */

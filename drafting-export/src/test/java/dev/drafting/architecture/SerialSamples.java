@@ -71,26 +71,26 @@ import java.util.Collections;
 import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/**
- * One value of each class that can be stored: what garments are made of, and what else there is.
- */
+/** Values of each class that can be stored: what garments are made of, and what else there is. */
 final class SerialSamples {
   private SerialSamples() {}
 
-  static Map<Class<?>, Object> byClass() {
-    Map<Class<?>, Object> found = new LinkedHashMap<>();
+  /** Those that are unlike each other, in the order of finding. */
+  static Map<Class<?>, Set<Object>> byClass() {
+    Map<Class<?>, Set<Object>> found = new LinkedHashMap<>();
     Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     Deque<Object> open = new ArrayDeque<>(roots());
     while (!open.isEmpty()) {
       Object value = open.remove();
       if (seen.add(value)) {
         if (value instanceof Serializable) {
-          found.putIfAbsent(value.getClass(), value);
+          found.computeIfAbsent(value.getClass(), type -> new LinkedHashSet<>()).add(value);
         }
         open.addAll(parts(value));
       }

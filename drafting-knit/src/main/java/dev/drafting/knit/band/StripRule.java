@@ -318,6 +318,7 @@ public final class StripRule implements Serializable {
             case ALREADY_CUT -> alreadyCut(length);
           };
       rule = rule.withJoinAllowance(making.joinAllowance).withMarks(making.spacing);
+      rule = rule.withLap(making.lap);
       return making.joinAt.isEmpty() ? rule : rule.withJoinAt(making.joinAt);
     }
   }
