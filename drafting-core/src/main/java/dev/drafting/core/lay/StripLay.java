@@ -96,6 +96,11 @@ public final class StripLay implements Serializable {
    *     in every turn
    */
   public StripLay with(Curve outline, int times, Angle... turns) {
+    if (!outline.isClosed()) {
+      throw DraftingException.of("an outline is open")
+          .value(outline)
+          .accepted("a curve that ends where it starts");
+    }
     if (times < 1 || turns.length == 0) {
       throw DraftingException.of("an outline is laid never, or in no way")
           .value(times + " times, " + turns.length + " turns")
