@@ -214,8 +214,8 @@ public final class Truing implements Serializable {
    *
    * @return the piece, half on the fold, and the report
    * @throws DraftingException if the edges do not join up, a half does not end at the fold, the two
-   *     sides of a whole piece do not answer to each other, an edge does not reach as far inside its
-   *     tracing as it should lie, or thousands of points lie along no edge
+   *     sides of a whole piece do not answer to each other, an edge does not reach as far inside
+   *     its tracing as it should lie, or thousands of points lie along no edge
    */
   public TruedPiece result() {
     return TracedOutside.taken(outside, new Assembling(outline(), roughness()).result());

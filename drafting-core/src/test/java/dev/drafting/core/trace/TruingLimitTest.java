@@ -28,8 +28,7 @@ class TruingLimitTest {
     TracedEdge hem = TracedEdge.of("hem", List.of(new Point(0, 0), new Point(200, 0)));
     TracedEdge top = TracedEdge.of("top", List.of(new Point(200, 600), new Point(0, 600)));
     List<TracedEdge> edges = List.of(hem, TracedEdge.of("side", side), top);
-    return Truing.of(Tracing.of("towel", Extent.HALF_ON_FOLD, edges))
-        .withSmoothing(Length.mm(0.1));
+    return Truing.of(Tracing.of("towel", Extent.HALF_ON_FOLD, edges)).withSmoothing(Length.mm(0.1));
   }
 
   @Test
@@ -41,8 +40,7 @@ class TruingLimitTest {
 
   @Test
   void manyPointsThatLieAlongNoEdgeAreRefused() {
-    DraftingException refused =
-        assertThrows(DraftingException.class, () -> towel(3).result());
+    DraftingException refused = assertThrows(DraftingException.class, () -> towel(3).result());
     assertEquals("towel / side", refused.where());
     assertEquals("the points lie along no edge, however it is bent", refused.what());
   }

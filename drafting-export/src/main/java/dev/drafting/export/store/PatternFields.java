@@ -36,7 +36,7 @@ final class PatternFields {
             "version", pattern.version(),
             "seamTolerance", pattern.seamTolerance(),
             "crossingTolerance", pattern.crossingTolerance(),
-            "pieces", pattern.pieces().stream().map(PatternFields::of).toList(),
+            "pieces", Fineness.checked(pattern.pieces()).stream().map(PatternFields::of).toList(),
             "seams", pattern.seams().stream().map(PatternFields::of).toList(),
             "sharedPapers", pattern.sharedPapers().stream().map(PatternFields::of).toList());
     if (!pattern.patches().isEmpty()) {
@@ -119,7 +119,8 @@ final class PatternFields {
   }
 
   Pattern read(Node node) {
-    List<Piece> pieces = node.get("pieces").list(this::piece);
+    Node stored = node.get("pieces");
+    List<Piece> pieces = stored.placed(() -> Fineness.checked(stored.list(this::piece)));
     List<Seam> seams = node.get("seams").list(PatternFields::seam);
     return node.placed(
         () -> {
@@ -175,7 +176,7 @@ final class PatternFields {
   private Edge edge(Node node) {
     return node.placed(
         () ->
-            Edge.of(node.get("name").text(), CurveFields.read(node.get("curve")))
+            Fineness.checked(Edge.of(node.get("name").text(), CurveFields.read(node.get("curve"))))
                 .withFinish(finishes.read(node.get("finish"))));
   }
 

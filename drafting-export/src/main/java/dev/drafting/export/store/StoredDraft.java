@@ -40,6 +40,9 @@ import java.util.Objects;
  * that is not known when the file is read keeps its lines or its result and is stored again as it
  * was; a finding says so. {@link StoredTypes} makes one's own known.
  *
+ * <p>An edge of more than 1,000 segments and a pattern of more than 10,000 are neither written nor
+ * read: what is that fine takes minutes to draft.
+ *
  * <pre>{@code
  * Piece patch = Piece.of("patch", List.of(
  *     Edge.of("below", Curve.line(new Point(0, 0), new Point(90, 0))),
@@ -182,6 +185,7 @@ public final class StoredDraft implements Serializable {
    * The text of the file.
    *
    * @return JSON, always the same for the same draft
+   * @throws DraftingException if an edge or the pattern has too many segments
    */
   public String toJson() {
     return new String(bytes(), StandardCharsets.UTF_8);
@@ -205,6 +209,7 @@ public final class StoredDraft implements Serializable {
    *
    * @param out where to
    * @throws IOException if it cannot be written
+   * @throws DraftingException as {@link #toJson} does
    */
   public void write(OutputStream out) throws IOException {
     out.write(bytes());
@@ -216,6 +221,7 @@ public final class StoredDraft implements Serializable {
    * @param file such as {@code Path.of("vest.draft.json")}
    * @return the file
    * @throws IOException if it cannot be written
+   * @throws DraftingException as {@link #toJson} does
    */
   public Path write(Path file) throws IOException {
     Path folder = file.toAbsolutePath().getParent();

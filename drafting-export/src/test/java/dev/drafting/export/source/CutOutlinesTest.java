@@ -146,8 +146,7 @@ class CutOutlinesTest {
     }
     Path file = folder.resolve("a.dxf");
     Files.writeString(file, toothed.append(told).append("  0\nENDBLK\n"));
-    DraftingException refused =
-        assertThrows(DraftingException.class, () -> CutOutlines.read(file));
+    DraftingException refused = assertThrows(DraftingException.class, () -> CutOutlines.read(file));
     assertEquals("a cut line has too many corners", refused.what());
     assertEquals("at most 200", refused.accepted());
   }

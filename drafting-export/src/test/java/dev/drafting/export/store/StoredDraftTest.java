@@ -9,7 +9,9 @@ import dev.drafting.core.alter.Alteration;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.geometry.Curve;
+import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.lay.Cloth;
 import dev.drafting.core.lay.LayPlan;
 import dev.drafting.core.measure.Length;
@@ -38,6 +40,7 @@ import java.io.ObjectOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -122,6 +125,33 @@ class StoredDraftTest {
 
   private static Draft plain() {
     return tube(SeamFinish.of(Length.mm(7)));
+  }
+
+  /** Beside a thousand steps of an edge lie as many of its allowance, each near many others. */
+  @Test
+  void anEdgeOfTooManySegmentsIsRefused() {
+    List<Segment> steps = new ArrayList<>();
+    StringBuilder written = new StringBuilder("[ [ 0.0, 0.0 ]");
+    for (int i = 0; i < 1_001; i++) {
+      Point to = new Point(200.0 * (i + 1) / 1_001, i % 2 == 1 || i == 1_000 ? 0 : 0.02);
+      steps.add(new Line(i == 0 ? new Point(0, 0) : steps.get(i - 1).end(), to));
+      written.append(", [ ").append(to.x()).append(", ").append(to.y()).append(" ]");
+    }
+    Edge stepped = Edge.of("hem", Curve.of(steps));
+    Piece half = half("front", SeamFinish.of(Length.mm(7)));
+    List<Edge> edges = new ArrayList<>(half.edges());
+    edges.set(0, stepped);
+    Piece fine = Piece.of("front", edges);
+    String what = "an edge has too many segments. Found: 1001. Accepted: at most 1000 in an edge";
+    StoredDraft kept = StoredDraft.of(Draft.of(Pattern.of("towel", List.of(fine), List.of())));
+    assertTrue(
+        String.valueOf(assertThrows(DraftingException.class, kept::toJson).getMessage())
+            .contains(what));
+    String json = StoredDraft.of(plain()).toJson();
+    String hem = "[ [ 0.0, 0.0 ], [ 200.0, 0.0 ]";
+    assertTrue(json.contains(hem));
+    String unsealed = json.substring(0, json.lastIndexOf(",\n")) + "\n}\n";
+    assertTrue(message(unsealed.replace(hem, written)).contains(what));
   }
 
   private static List<String> ids(StoredDraft read) {

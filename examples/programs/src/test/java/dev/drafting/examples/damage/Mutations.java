@@ -183,7 +183,8 @@ final class Mutations {
       return text;
     }
     int at = random.nextInt(lines.size());
-    lines.set(at, (lines.get(at) + "\n").repeat(2 << random.nextInt(MOST_DOUBLINGS_OF_LINE)).strip());
+    lines.set(
+        at, (lines.get(at) + "\n").repeat(2 << random.nextInt(MOST_DOUBLINGS_OF_LINE)).strip());
     return String.join("\n", lines) + "\n";
   }
 
