@@ -6,8 +6,8 @@ import java.util.Arrays;
 final class EdgeFit {
   private static final double PATTERN = 0.5;
 
-  /** No edge is so many times as long as the chords from one of its points to the next. */
-  private static final double WOUND = 2;
+  /** No edge is so much longer than the chords from one of its points to the next. */
+  private static final double WOUND = 1.3;
 
   final Samples samples;
   final Form form;

@@ -33,6 +33,8 @@ public final class Chain {
       return faults(draft(TracedGarment.of(seed)));
     } catch (DraftingException e) {
       return List.of("refused: " + e.getMessage());
+    } catch (IllegalStateException e) {
+      return List.of(String.valueOf(e.getMessage()));
     }
   }
 

@@ -23,15 +23,19 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * A built-in garment of any dimensions, traced by an unsteady hand, trued and put together again
- * with the finishes and seams that it had.
+ * A built-in garment of any dimensions, traced by an unsteady hand or copied from a drawing, trued
+ * and put together again with the finishes and seams that it had.
  */
 final class TracedGarment {
   private static final Templates ALL = Templates.installed();
   private static final double MOST_WANDER_MM = 1;
+  private static final int COPIED_ONE_IN = 10;
+  private static final int FINEST_ROUNDING = 14;
   private static final double SPACING_MM = 6;
   private static final int LEAST_STEPS = 6;
   private static final double STRAIGHT_MM = 1e-6;
+  private static final double MOST_LENGTH_LOST = 0.05;
+  private static final double MOST_WANDERS_LOST = 10;
   private static final Length MOST_EVENED = Length.mm(20);
 
   private final Random random;
@@ -39,7 +43,13 @@ final class TracedGarment {
 
   private TracedGarment(long seed) {
     random = new Random(seed);
-    wander = MOST_WANDER_MM * random.nextDouble();
+    double unsteady = MOST_WANDER_MM * random.nextDouble();
+    wander = seed % COPIED_ONE_IN == 0 ? copied(seed / COPIED_ONE_IN) : unsteady;
+  }
+
+  /** What is copied from a drawing wanders by a rounding, a small one or a large one. */
+  private static double copied(long number) {
+    return Math.pow(10, -1 - number % FINEST_ROUNDING);
   }
 
   /** The pattern of a seed. */
@@ -89,9 +99,18 @@ final class TracedGarment {
     }
     Piece trued = truing.result().piece();
     for (Edge edge : edges) {
+      requireAsDrawn(edge, trued.edge(edge.name()));
       trued = trued.withFinish(edge.name(), edge.finish());
     }
     return trued.withCutting(drawn.cutting()).withCloth(drawn.cloth());
+  }
+
+  private void requireAsDrawn(Edge drawn, Edge trued) {
+    double length = drawn.length().toMm();
+    double lost = Math.abs(trued.length().toMm() - length);
+    if (lost > MOST_LENGTH_LOST * length + MOST_WANDERS_LOST * wander) {
+      throw new IllegalStateException("drawn as " + drawn + ", trued to " + trued.length());
+    }
   }
 
   private static boolean isFold(Edge edge) {
