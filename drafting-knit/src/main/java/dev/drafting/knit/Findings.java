@@ -41,12 +41,30 @@ final class Findings {
       if (opening.finish() instanceof Casing casing) {
         findings.addAll(CasingCheck.findings(opening, casing));
       }
+      if (opening.finish() instanceof BandFinish) {
+        Plackets.of(pattern, opening)
+            .filter(placket -> placket.along().isPresent())
+            .ifPresent(placket -> findings.add(marksElsewhere(opening)));
+      }
     }
     pattern.patches().forEach(patch -> findings.addAll(withoutStrip(pattern, patch)));
     return findings;
   }
 
   /** Strips are worked out for the openings of the garment, and a pocket's mouth is none. */
+  /** Marks are counted from places where edges meet, and a placket off the fold is none. */
+  private static Finding marksElsewhere(Opening opening) {
+    return Finding.note(
+            "placket.marks",
+            Place.opening(opening.name()),
+            "The marks of the strip are counted from its usual join, and its ends lie at the"
+                + " placket.")
+        .withRemedy(
+            Remedy.of(
+                "Lay the strip round from the placket, and set the quarters of both anew from"
+                    + " there."));
+  }
+
   private static List<Finding> withoutStrip(Pattern pattern, Patch patch) {
     List<Finding> findings = new ArrayList<>();
     for (String open : patch.openEdges()) {

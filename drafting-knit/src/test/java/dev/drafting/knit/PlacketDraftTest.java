@@ -9,6 +9,7 @@ import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Placket;
 import dev.drafting.core.template.Dimensions;
 import dev.drafting.core.template.GarmentTemplate;
+import dev.drafting.knit.band.FoldedBand;
 import dev.drafting.knit.band.Strip;
 import dev.drafting.knit.band.StripRule;
 import dev.drafting.knit.fabric.Fabric;
@@ -167,5 +168,25 @@ class PlacketDraftTest {
     Draft draft = draft(new TShirt().pattern().withPlacket(tiny));
     assertTrue(ids(draft).contains("placket.too-short"));
     assertEquals(0, draft.cutPieces().get(3).markings().size());
+  }
+
+  /** A sleeve has no fold to count from: its marks stay where they are, and that is said. */
+  @Test
+  void theMarksOfASleevesStripAreCountedElsewhere() {
+    Pattern tee =
+        new TShirt()
+            .pattern()
+            .withFinish("sleeve hem", FoldedBand.cuff(Length.mm(40), Length.mm(7)));
+    Placket slit = Placket.of("sleeve hem", Length.mm(70), Length.mm(20)).at(Length.mm(80));
+    Draft open = draft(tee.withPlacket(slit.withFasteners(1)));
+    assertEquals(2, ids(open).stream().filter("placket.marks"::equals).count());
+    Strip cuff =
+        open.strips().stream()
+            .filter(strip -> strip.name().contains("cuff"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(Length.mm(20), cuff.rule().lap());
+    assertEquals(0, cuff.marks().get(0).along().toMm(), 1e-9);
+    assertTrue(cuff.marks().get(0).label().startsWith("join: underarm"), cuff.marks().toString());
   }
 }

@@ -319,11 +319,12 @@ public final class Strip implements Serializable {
     SeamLine line = marks.line();
     SeamLine cut = asCut.equals(opening) ? line : new SeamLine(asCut, finish().joinDistance());
     CutPlaces places = new CutPlaces(line, cut, marks.start());
+    Length before = rule().lapsAtJoin() ? rule().lap().dividedBy(2) : Length.ZERO;
     return marks.marks().stream()
         .map(
             mark ->
                 new StripMark(
-                    mark.along().times(fit.larger()).plus(rule().lap().dividedBy(2)),
+                    mark.along().times(fit.larger()).plus(before),
                     places.of(mark.onEdge()),
                     mark.label()))
         .toList();

@@ -125,7 +125,7 @@ final class StripMarks {
   }
 
   private String quarterLabel(String name, double at, List<Meeting> turned) {
-    String quarter = at == 0 && strip.rule().lap().isPositive() ? "middle of the lap" : name;
+    String quarter = at == 0 && strip.rule().lapsAtJoin() ? "middle of the lap" : name;
     return turned.stream()
         .filter(meeting -> Math.abs(meeting.at() - at) < ONE_MARK * line.length())
         .findFirst()

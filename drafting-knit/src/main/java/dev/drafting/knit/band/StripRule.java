@@ -195,6 +195,11 @@ public final class StripRule implements Serializable {
     return making.lap();
   }
 
+  /** Whether its ends lie over each other where its marks begin. */
+  boolean lapsAtJoin() {
+    return lap().isPositive() && joinAt().isPresent();
+  }
+
   private StripRule with(Making changed) {
     return new StripRule(kind, ratio, length, changed);
   }

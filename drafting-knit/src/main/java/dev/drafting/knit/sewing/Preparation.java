@@ -144,7 +144,7 @@ final class Preparation {
 
   private static String laps(List<Strip> strips) {
     return strips.stream()
-        .filter(strip -> strip.rule().lap().isPositive())
+        .filter(strip -> strip.rule().lap().isPositive() && strip.rule().joinAt().isPresent())
         .map(
             strip ->
                 " Of the "
