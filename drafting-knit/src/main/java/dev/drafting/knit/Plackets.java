@@ -53,12 +53,13 @@ final class Plackets {
     Map<String, Length> stays = new LinkedHashMap<>();
     for (Placket placket : pattern.plackets()) {
       int times = pattern.piece(placket.edge().piece()).cutting().pieces();
-      String size = "buttons or snaps, at most " + Wording.fine(placket.width()) + " wide";
+      String size =
+          "buttons or snaps, at most " + Wording.fine(placket.width().dividedBy(2)) + " wide";
       if (placket.fasteners() > 0) {
         fasteners.merge(size, times * placket.fasteners(), Integer::sum);
       }
       String stay = "stay to press on, cut " + Wording.fine(placket.width().times(2)) + " wide";
-      stays.merge(stay, placket.length().times(3 * times), Length::plus);
+      stays.merge(stay, placket.stayLength().times(3 * times), Length::plus);
     }
     List<Goods> goods = new ArrayList<>();
     fasteners.forEach((what, count) -> goods.add(Goods.of(what, String.valueOf(count))));

@@ -37,6 +37,7 @@ public final class Placket implements Serializable {
   private static final Length NARROWEST = Length.mm(8);
   private static final Length WIDEST = Length.mm(80);
   private static final Length LONGEST = Length.cm(100);
+  private static final Length BEYOND_END = Length.mm(15);
   private static final int USUAL_FASTENERS = 3;
   private static final int MOST_FASTENERS = 30;
 
@@ -181,6 +182,15 @@ public final class Placket implements Serializable {
    */
   public Length allowance() {
     return width.dividedBy(2);
+  }
+
+  /**
+   * How long a stay is pressed on the piece and on half of each strip, before anything is cut.
+   *
+   * @return the length of the opening and 15 mm (common practice, no source)
+   */
+  public Length stayLength() {
+    return length.plus(BEYOND_END);
   }
 
   /**

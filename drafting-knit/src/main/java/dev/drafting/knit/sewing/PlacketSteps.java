@@ -1,6 +1,5 @@
 package dev.drafting.knit.sewing;
 
-import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Placket;
 import dev.drafting.knit.wording.Wording;
@@ -11,8 +10,6 @@ import java.util.List;
  * cloth is stayed before it is cut, for a knit would stretch along the cut.
  */
 final class PlacketSteps {
-  private static final Length BEYOND = Length.mm(15);
-
   private PlacketSteps() {}
 
   /** The name of the line that holds the strips. */
@@ -27,7 +24,7 @@ final class PlacketSteps {
         "Press a stay that does not stretch, such as fusible interfacing "
             + Wording.fine(placket.width().times(2))
             + " wide and "
-            + Wording.fine(placket.length().plus(BEYOND))
+            + Wording.fine(placket.stayLength())
             + " long, to the wrong side of the "
             + piece
             + " where the placket will be, and another one to half of each strip, up to its fold."
