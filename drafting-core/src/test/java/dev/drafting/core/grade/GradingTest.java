@@ -19,7 +19,6 @@ import dev.drafting.core.pattern.Seam;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -110,14 +109,10 @@ class GradingTest {
 
   private static GradeRule proposed(Finding finding) {
     Map<String, String> data = finding.remedies().get(0).data();
-    Matcher corner =
-        java.util.regex.Pattern.compile("(.+), (.+) to (.+?)(: .*)?")
-            .matcher(data.getOrDefault("grade.rule", ""));
-    assertTrue(corner.matches(), data.toString());
     return GradeRule.of(
-        corner.group(1),
-        corner.group(2),
-        corner.group(3),
+        data.getOrDefault("grade.piece", ""),
+        data.getOrDefault("grade.edge", ""),
+        data.getOrDefault("grade.next", ""),
         Length.parse(data.getOrDefault("grade.across", "")),
         Length.parse(data.getOrDefault("grade.along", "")));
   }
