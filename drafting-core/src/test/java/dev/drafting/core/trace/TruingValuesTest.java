@@ -86,4 +86,63 @@ class TruingValuesTest {
             + "Accepted: hem, side, armhole, shoulder, neck.",
         assertThrows(DraftingException.class, () -> report.edge("sleeve")).getMessage());
   }
+
+  private static void differ(Object one, Object same, Object... others) {
+    assertEquals(one, same);
+    assertEquals(one.hashCode(), same.hashCode());
+    assertNotEquals(one, "something else");
+    for (Object other : others) {
+      assertNotEquals(one, other);
+      assertNotEquals(one.hashCode(), other.hashCode());
+    }
+  }
+
+  @Test
+  void whatWasTracedDiffersByNameAndPoints() {
+    TracedEdge hem = TracedEdge.of("hem", 0, 0, 50, 0, 100, 0);
+    TracedEdge back = TracedEdge.of("back", 100, 0, 100, 80, 0, 80, 0, 0);
+    differ(
+        hem,
+        TracedEdge.of("hem", 0, 0, 50, 0, 100, 0),
+        TracedEdge.of("foot", 0, 0, 50, 0, 100, 0),
+        TracedEdge.of("hem", 0, 0, 51, 0, 100, 0),
+        hem.reordered());
+    assertEquals("hem, 3 points, put in order", hem.reordered().toString());
+    Tracing tracing = Tracing.of("pocket", Extent.WHOLE, List.of(hem, back));
+    differ(
+        tracing,
+        Tracing.of("pocket", Extent.WHOLE, List.of(hem, back)),
+        Tracing.of("patch", Extent.WHOLE, List.of(hem, back)),
+        Tracing.of("pocket", Extent.AS_IT_LIES, List.of(hem, back)),
+        Tracing.of("pocket", Extent.WHOLE, List.of(hem.reordered(), back)));
+    assertEquals("pocket, whole: hem 3 points, back 4 points", tracing.toString());
+    assertThrows(DraftingException.class, () -> Tracing.of(" ", Extent.WHOLE, List.of(hem, back)));
+    Truing truing = Truing.of(tracing);
+    differ(
+        truing,
+        Truing.of(tracing),
+        truing.withSmoothing(Length.mm(2)),
+        truing.withTracedOutside("hem", Length.mm(2)),
+        truing.withPointedCorner("hem"),
+        truing.withStraight("hem"),
+        Truing.of(Tracing.of("patch", Extent.WHOLE, List.of(hem, back))));
+  }
+
+  @Test
+  void smoothingIsATenthToFiftyMillimetres() {
+    Truing truing = Truing.of(new Vest.Pencil(1, 0, 10).half());
+    assertEquals(Length.mm(0.1), truing.withSmoothing(Length.mm(0.1)).smoothing().orElseThrow());
+    assertEquals(Length.mm(50), truing.withSmoothing(Length.mm(50)).smoothing().orElseThrow());
+    assertThrows(DraftingException.class, () -> truing.withSmoothing(Length.mm(0.09)));
+    assertThrows(DraftingException.class, () -> truing.withSmoothing(Length.mm(50.1)));
+  }
+
+  @Test
+  void truedPiecesDifferByOutlineAndReport() {
+    TruedPiece plain = Truing.of(new Vest.Pencil(1, 0, 10).half()).result();
+    differ(
+        plain,
+        Truing.of(new Vest.Pencil(1, 0, 10).half()).result(),
+        Truing.of(new Vest.Pencil(2, 1, 10).half()).result());
+  }
 }
