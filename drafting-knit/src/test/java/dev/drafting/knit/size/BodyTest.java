@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +48,8 @@ class BodyTest {
     Body most = least.with(BodyMeasure.HEIGHT, Length.cm(250)).withAge(1);
     assertEquals("height 250 cm, 1 year", most.toString());
     assertEquals(OptionalInt.of(1), most.age());
+    assertEquals(OptionalInt.empty(), Body.of().age());
+    assertEquals(Map.of(BodyMeasure.HEIGHT, Length.cm(250)), most.measures());
     DraftingException e =
         assertThrows(
             DraftingException.class, () -> Body.of().with(BodyMeasure.HEIGHT, Length.cm(29.9)));

@@ -86,6 +86,7 @@ class OrderTest {
     DraftingException e =
         assertThrows(DraftingException.class, () -> tight.with("height", Fit.ease(0.1)));
     assertEquals("round", e.accepted());
+    assertEquals(List.of(), snood(MEASURED).on(MEASURED).findings(), "all is measured");
   }
 
   /** 50 / (1 + 0.2 x 0.5) and 50 / (1 + 0.2 x 0.25). */
@@ -103,6 +104,9 @@ class OrderTest {
   void anOrderIsAValue() {
     MadeToMeasure order = snood(HEAD);
     assertEquals("snood in jersey for head girth 50 cm", order.toString());
+    assertEquals(order, snood(HEAD));
+    assertEquals(order.hashCode(), snood(HEAD).hashCode());
+    assertNotEquals(order, "snood");
     List<MadeToMeasure> others =
         List.of(
             order.with("round", Fit.ease(0.0)),
@@ -133,6 +137,8 @@ class OrderTest {
     assertEquals(List.of("S", "M", "L"), List.copyOf(patterns.keySet()));
     heads.put("XL", Body.of().with(BodyMeasure.HEAD_GIRTH, Length.cm(58)));
     BodySizes more = BodySizes.of(BodyMeasure.HEAD_GIRTH, heads);
+    assertEquals(more, BodySizes.of(BodyMeasure.HEAD_GIRTH, heads));
+    assertNotEquals(more, more.between("S", "L"));
     assertNotEquals(sizes, more);
     assertNotEquals(sizes.hashCode(), more.hashCode());
     MadeToMeasure tall = snood(HEAD).with("round", Fit.ease(1.0));
