@@ -16,7 +16,7 @@ final class DraftTable implements Table {
 
   @Override
   public List<Row> rows() throws Exception {
-    Map<String, Double> times = Measurement.nanoseconds(DraftBenchmark.class);
+    Map<String, Double> times = Measurement.nanosecondsOfMuch(DraftBenchmark.class);
     int points =
         Vest.read().trued().stream()
             .flatMap(piece -> piece.report().edges().stream())

@@ -23,6 +23,7 @@ import org.openjdk.jmh.runner.options.VerboseMode;
  */
 record Measurement(Map<String, Double> nanoseconds, Map<String, Double> bytes) {
 
+  private static final int WARM_SECONDS_OF_MUCH = 6;
   private static final String ALLOCATED = "gc.alloc.rate.norm";
 
   /** Mean times only. */
@@ -30,8 +31,17 @@ record Measurement(Map<String, Double> nanoseconds, Map<String, Double> bytes) {
     return of(benchmarks).nanoseconds();
   }
 
+  /** Mean times only, of much code that takes longer than others to be compiled. */
+  static Map<String, Double> nanosecondsOfMuch(Class<?> benchmarks) throws RunnerException {
+    return of(benchmarks, WARM_SECONDS_OF_MUCH).nanoseconds();
+  }
+
   /** Runs the benchmarks. */
   static Measurement of(Class<?> benchmarks) throws RunnerException {
+    return of(benchmarks, 1);
+  }
+
+  private static Measurement of(Class<?> benchmarks, int warmSeconds) throws RunnerException {
     Collection<RunResult> results =
         new Runner(
                 new OptionsBuilder()
@@ -42,7 +52,7 @@ record Measurement(Map<String, Double> nanoseconds, Map<String, Double> bytes) {
                     // Whatever the build runs with, measurements run with all compilers.
                     .jvmArgs("-XX:+UseSerialGC")
                     .warmupIterations(3)
-                    .warmupTime(TimeValue.seconds(1))
+                    .warmupTime(TimeValue.seconds(warmSeconds))
                     .measurementIterations(5)
                     .measurementTime(TimeValue.seconds(1))
                     .addProfiler(GCProfiler.class)

@@ -49,7 +49,8 @@ final class TracedGarment {
 
   /** What is copied from a drawing wanders by a rounding, a small one or a large one. */
   private static double copied(long number) {
-    return Math.pow(10, -1 - number % FINEST_ROUNDING);
+    int digits = 1 + (int) (number % FINEST_ROUNDING);
+    return Math.pow(10, -digits);
   }
 
   /** The pattern of a seed. */
