@@ -10,6 +10,7 @@ import org.apache.commons.math3.linear.RealVector;
 /**
  * Tells a corner from a bend by what each explains of a stretch beyond a smooth cubic whose
  * curvature may jump: a direction that turns at once, or one that turns evenly over some length.
+ * What is straight on one side has no curvature to jump, so that it says more about the turn.
  */
 final class CornerOrBend {
   /** Half of the shortest bend: what turns on less is a corner to a maker. */
@@ -22,25 +23,43 @@ final class CornerOrBend {
   /** A corner may lie at this many blocks before and behind, and halfway between them. */
   private static final int BLOCKS_ASIDE = 1;
 
+  /** The same beside a straight stretch, which tells more surely where it ends. */
+  private static final int BLOCKS_ASIDE_STRAIGHT = 2;
+
   private final double[] way;
   private final double at;
   private final double half;
+  private final int aside;
   private final List<RealVector> smooth = new ArrayList<>();
   private final RealVector restX;
   private final RealVector restY;
 
   /** Looks at the blocks from one to another, both counted, with something about halfway. */
-  CornerOrBend(Walk walk, int from, int to, double at) {
+  CornerOrBend(
+      Walk walk,
+      int from,
+      int to,
+      double at,
+      double half,
+      boolean straightBefore,
+      boolean straightAfter) {
     int count = to - from + 1;
     this.way = new double[count];
     System.arraycopy(walk.way, from, way, 0, count);
     this.at = at;
-    this.half = (way[count - 1] - way[0]) / 2;
-    for (int power = 0; power <= 3; power++) {
-      int exponent = power;
-      addSmooth(t -> Math.pow(t / half, exponent));
+    this.half = half;
+    this.aside = straightBefore || straightAfter ? BLOCKS_ASIDE_STRAIGHT : BLOCKS_ASIDE;
+    addSmooth(t -> 1);
+    addSmooth(t -> t / half);
+    if (!straightBefore && !straightAfter) {
+      addSmooth(t -> t / half * (t / half));
+      addSmooth(t -> Math.pow(t / half, 3));
+      addSmooth(t -> t / half * Math.abs(t / half));
+    } else if (!straightBefore || !straightAfter) {
+      double side = straightBefore ? 1 : -1;
+      addSmooth(t -> Math.pow(Math.max(side * t / half, 0), 2));
+      addSmooth(t -> Math.pow(Math.max(side * t / half, 0), 3));
     }
-    addSmooth(t -> t / half * Math.abs(t / half));
     this.restX = rest(offsets(walk.x, from));
     this.restY = rest(offsets(walk.y, from));
   }
@@ -92,18 +111,24 @@ final class CornerOrBend {
     if (way[Math.min(after, way.length - 1)] - way[before] >= SHORTEST_MM) {
       return true;
     }
+    int first = Math.max(0, before - aside);
+    int last = Math.min(way.length - 1, before + 1 + aside);
     double corner = 0;
-    int first = Math.max(0, before - BLOCKS_ASIDE);
-    for (int i = first; i <= Math.min(way.length - 1, before + 1 + BLOCKS_ASIDE); i++) {
-      corner = Math.max(corner, explained(Math::abs, way[i]));
-      double between = (way[i] + way[Math.max(first, i - 1)]) / 2;
-      corner = Math.max(corner, explained(Math::abs, between));
+    double place = at;
+    for (int i = 2 * first; i <= 2 * last; i++) {
+      double here = (way[i / 2] + way[(i + 1) / 2]) / 2;
+      double explained = explained(Math::abs, here);
+      place = explained > corner ? here : place;
+      corner = Math.max(corner, explained);
+    }
+    if (turn(place) < Joint.SHALLOWEST) {
+      return false;
     }
     double longest = Math.max(half, SHORTEST_MM);
     for (double reach = SHORTEST_MM; reach <= longest; reach *= LONGER) {
       double round = reach;
-      for (int aside = -BENDS_ASIDE; aside <= BENDS_ASIDE; aside++) {
-        double middle = at + aside * BEND_ASIDE * reach;
+      for (int shift = -BENDS_ASIDE; shift <= BENDS_ASIDE; shift++) {
+        double middle = at + shift * BEND_ASIDE * reach;
         if (explained(t -> bend(t, round), middle) > corner) {
           return false;
         }
@@ -115,6 +140,14 @@ final class CornerOrBend {
   /** Turns evenly over a length to both sides of its middle, and is straight beyond. */
   private static double bend(double t, double reach) {
     return Math.abs(t) >= reach ? Math.abs(t) : (t * t + reach * reach) / (2 * reach);
+  }
+
+  /** By how much the line turns if it turns here at once, in radians. */
+  private double turn(double corner) {
+    RealVector rest = rest(along(Math::abs, corner));
+    double size = rest.dotProduct(rest);
+    double slope = Math.hypot(rest.dotProduct(restX), rest.dotProduct(restY)) / size;
+    return size == 0 ? 0 : 2 * Math.asin(Math.min(1, slope));
   }
 
   private double explained(DoubleUnaryOperator shape, double middle) {

@@ -24,6 +24,15 @@ final class Joint {
   /** A corner may also have stood out this far before the bend of its edges came into it. */
   private static final double ALSO = 60;
 
+  /** How many blocks of a stretch at most are looked at beside a joint. */
+  private static final int FARTHEST = 80;
+
+  /** In deviations: what is left over of a stretch by chance once in a hundred times. */
+  private static final double SURELY_MORE = 2.33;
+
+  /** What a cubic explains more of a straight stretch by chance once in a hundred times. */
+  private static final double BENDS = 13.3;
+
   /** What two cubics explain more of mere noise than one. */
   private static final int OF_NOISE = 2 * (CUBIC + 1);
 
@@ -83,13 +92,57 @@ final class Joint {
 
   private boolean isCorner(int blocks, double least) {
     double stands = standsOut(blocks);
-    if (stands < least || kink(blocks) < SHALLOWEST) {
+    if (stands < least) {
       return false;
     }
     if (isShort) {
-      return true;
+      return kink(blocks) >= SHALLOWEST;
     }
-    return new CornerOrBend(walk, first(blocks), last(blocks), at).isCorner();
+    Side before = new Side(one, -1, blocks);
+    Side after = new Side(next, 1, blocks);
+    double half = (walk.way[last(blocks)] - walk.way[first(blocks)]) / 2;
+    return new CornerOrBend(walk, before.end, after.end, at, half, before.straight, after.straight)
+        .isCorner();
+  }
+
+  private boolean isStraight(Moments moments) {
+    return moments.left(1) - moments.left(CUBIC) < BENDS * variance;
+  }
+
+  private boolean isCubic(Moments moments) {
+    double freedom = 2.0 * (moments.count() - CUBIC - 1);
+    double chance = freedom + SURELY_MORE * Math.sqrt(2 * freedom);
+    return moments.left(CUBIC) <= variance * chance;
+  }
+
+  /**
+   * As much of a stretch, from the joint on, as a straight line explains, or a cubic over a shorter
+   * way: the longer it is, the surer the direction in which it comes to the joint.
+   */
+  private final class Side {
+    final int end;
+    final boolean straight;
+
+    Side(Segmentation.Part part, int step, int blocks) {
+      int from = step < 0 ? part.to() : part.from();
+      int length = part.to() - part.from() + 1;
+      Moments moments = new Moments(walk.way[from], walk.x[from], walk.y[from]);
+      boolean line = true;
+      int good = 0;
+      for (int count = 1; count <= length; count++) {
+        int block = from + step * (count - 1);
+        moments.add(walk.way[block], walk.x[block], walk.y[block]);
+        boolean few = count < SHORTEST;
+        boolean still = line && count <= FARTHEST && (few || isStraight(moments));
+        if (count > SHORTEST && !still && (count > blocks || !isCubic(moments))) {
+          break;
+        }
+        line = still;
+        good = count;
+      }
+      this.end = from + step * (good - 1);
+      this.straight = line;
+    }
   }
 
   /** By how much the line turns here, judged so far to either side, in radians. */

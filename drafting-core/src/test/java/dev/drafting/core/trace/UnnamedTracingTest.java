@@ -289,4 +289,40 @@ class UnnamedTracingTest {
     assertEquals(new Point(100, 0), first.to());
     assertEquals(Length.mm(100), first.points().length());
   }
+
+  /** A raglan edge leaves the straight side at 24 degrees, drawn with 1 mm of noise. */
+  @Test
+  void aShallowCornerAtTheEndOfAStraightEdgeIsFound() {
+    int found = 0;
+    for (long seed = 0; seed < 100; seed++) {
+      Random random = new Random(seed);
+      List<Point> round = new ArrayList<>();
+      for (int i = 0; i <= 49; i++) {
+        round.add(near(5 * i, 12 * (1 - Math.cos(Math.PI / 98 * i)), random));
+      }
+      for (int i = 0; i <= 78; i++) {
+        round.add(near(245 + 5 * i / 78.0, 12 + 388 * i / 78.0, random));
+      }
+      for (int i = 0; i <= 57; i++) {
+        double t = i / 57.0;
+        double wave = Math.sin(2 * Math.PI * t);
+        round.add(near(250 - 170 * t + 9 * wave, 400 + 220 * t + 7 * wave, random));
+      }
+      for (int i = 0; i <= 24; i++) {
+        double turn = Math.PI / 48 * i;
+        round.add(near(80 * Math.cos(turn), 620 - 70 * Math.sin(turn), random));
+      }
+      Point underarm = new Point(250, 400);
+      found +=
+          UnnamedTracing.of("front", Extent.HALF_ON_FOLD, Polyline.of(round)).corners().stream()
+                  .anyMatch(corner -> corner.distanceTo(underarm).toMm() <= 15)
+              ? 1
+              : 0;
+    }
+    assertTrue(found >= 92, "found " + found);
+  }
+
+  private static Point near(double x, double y, Random random) {
+    return new Point(x + random.nextGaussian(), y + random.nextGaussian());
+  }
 }
