@@ -1,7 +1,12 @@
 package dev.drafting.benchmarks;
 
+import dev.drafting.core.assembly.PatternTruing;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
+import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.Pattern;
+import dev.drafting.core.pattern.Piece;
+import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.trace.TracedEdge;
 import dev.drafting.core.trace.Tracing;
 import dev.drafting.core.trace.TruedPiece;
@@ -18,6 +23,7 @@ import org.locationtech.jts.geom.LineString;
 final class TruingTable implements Table {
   private static final int SEEDS = 200;
   private static final double FARTHEST_MM = 15;
+  private static final Length MOST_OFF = Length.mm(8);
   private static final double[] WANDERS = {0.5, 1, 2};
 
   @Override
@@ -34,7 +40,34 @@ final class TruingTable implements Table {
         rows.addAll(unnamed(garment, wander));
       }
     }
+    rows.addAll(together(TrueGarment.ALL.get(0), 1));
     return rows;
+  }
+
+  /** A vest whose back is like its front: traced apart, and trued so that its seams match. */
+  private List<Row> together(TrueGarment vest, double wander) {
+    TruingScore score = new TruingScore(vest);
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Piece front = half("front", vest, new Pencil(seed, wander, Pencil.SPACING_MM));
+      Piece back = half("back", vest, new Pencil(seed + 1_000, wander, Pencil.SPACING_MM));
+      Seam shoulder = Seam.of("shoulder", "front shoulder", "back shoulder");
+      Seam side = Seam.of("side", "front side", "back side");
+      Pattern apart = Pattern.of("vest", List.of(front, back), List.of(shoulder, side));
+      Pattern trued = PatternTruing.of(apart).evened(MOST_OFF).result().pattern();
+      score.tracing();
+      for (int e = 0; e < vest.edges.size(); e++) {
+        TrueEdge truth = vest.edges.get(e);
+        score.add(e, truth, trued.piece("front").edge(truth.name()).curve());
+      }
+    }
+    String subject = subject(vest, wander) + ", trued with a back, ";
+    return List.of(
+        Row.plain(name(), subject + "RMS against noise", score.rms() / wander, "1"),
+        Row.plain(name(), subject + "edge length, mean of edges", 100 * score.lengthError(), "%"));
+  }
+
+  private static Piece half(String name, TrueGarment garment, Pencil pencil) {
+    return Truing.of(tracing(name, garment, pencil.strokes(garment))).result().piece();
   }
 
   private List<Row> labelled(TrueGarment garment, double wander) {
@@ -46,7 +79,7 @@ final class TruingTable implements Table {
     int crossings = 0;
     for (long seed = 0; seed < SEEDS; seed++) {
       List<List<Point>> strokes = new Pencil(seed, wander, Pencil.SPACING_MM).strokes(garment);
-      TruedPiece trued = Truing.of(tracing(garment, strokes)).result();
+      TruedPiece trued = Truing.of(tracing("piece", garment, strokes)).result();
       crossings += trued.piece().outline().selfCrossings().size();
       ours.tracing();
       for (int e = 0; e < garment.edges.size(); e++) {
@@ -114,12 +147,12 @@ final class TruingTable implements Table {
         : Row.plain(name(), subject, percent, "%");
   }
 
-  private static Tracing tracing(TrueGarment garment, List<List<Point>> strokes) {
+  private static Tracing tracing(String piece, TrueGarment garment, List<List<Point>> strokes) {
     List<TracedEdge> edges = new ArrayList<>();
     for (int e = 0; e < strokes.size(); e++) {
       edges.add(TracedEdge.of(garment.edges.get(e).name(), strokes.get(e)));
     }
-    return Tracing.of("piece", garment.extent, edges);
+    return Tracing.of(piece, garment.extent, edges);
   }
 
   private static String subject(TrueGarment garment, double wander) {
