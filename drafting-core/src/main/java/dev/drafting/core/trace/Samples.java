@@ -14,6 +14,9 @@ final class Samples {
   /** Nearer points than this follow the same movement of the hand. */
   private static final double WOBBLE_MM = 5;
 
+  /** More points than this to a wobble are a line that was drawn in one with its slips. */
+  private static final int DENSE = 8;
+
   final double[] x;
   final double[] y;
   final double[] share;
@@ -109,11 +112,15 @@ final class Samples {
     return found;
   }
 
-  /** Which points belong to the line, as far as their neighbours tell, see {@link Slips}. */
+  /**
+   * Which points belong to the line, as far as their neighbours tell, see {@link Slips}; all of
+   * them where so many follow one movement of the hand that a few of them are no slip.
+   */
   boolean[] withoutSlips(double noise) {
     boolean[] found = likely;
     if (found == null || likelyNoise != noise) {
-      found = Slips.kept(this, noise);
+      boolean dense = size() > DENSE * stops.length;
+      found = dense ? EdgeFit.all(size()) : Slips.kept(this, noise);
       likely = found;
       likelyNoise = noise;
     }
