@@ -1,12 +1,10 @@
 package dev.drafting.export.source;
 
+import static dev.drafting.export.source.TubeSkirt.DESCRIPTION;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.drafting.core.assembly.Assembly;
-import dev.drafting.core.assembly.TruedPattern;
-import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Fullness;
@@ -34,95 +32,17 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A tube skirt with a pocket and a pair of wrist warmers: a piece of every kind. */
+/** What a description of a garment may say, and what is refused. */
 class GarmentFolderTest {
-  private static final String TRACING =
-      """
-      piece,edge,x,y
-      front,hem,0,0
-      front,hem,20,0
-      front,side,20,0
-      front,side,20,50
-      front,waist,20,50
-      front,waist,0,50
-      back,side,100,50
-      back,side,100,0
-      back,hem,100,0
-      back,hem,140,0
-      back,side,140,0
-      back,side,140,50
-      back,waist,140,50
-      back,waist,100,50
-      pocket,top,0,12
-      pocket,top,10,14
-      pocket,right,10,14
-      pocket,right,10,0
-      pocket,bottom,10,0
-      pocket,bottom,0,0
-      pocket,left,0,0
-      pocket,left,0,12
-      wrist warmer,lower,0,0
-      wrist warmer,lower,18,0
-      wrist warmer,right end,18,0
-      wrist warmer,right end,20,8
-      wrist warmer,upper,20,8
-      wrist warmer,upper,-2,8
-      wrist warmer,left end,-2,8
-      wrist warmer,left end,0,0
-      """;
-  private static final String DESCRIPTION =
-      """
-      {
-        "name": "Tube skirt",
-        "pieces": [
-          {"name": "front", "traced": "half on the fold", "cut": "on the fold"},
-          {"name": "back", "traced": "whole", "cut": "on the fold", "straight": ["waist"]},
-          {"name": "pocket", "traced": "as it lies", "cut": "single", "pointed": [["top", "left"]]},
-          {"name": "wrist warmer", "traced": "as it lies", "cut": "in pairs", "cloth": "rib"}
-        ],
-        "seams": [
-          {"name": "side", "join": ["front side", ["back side"]], "allowance": "1/4 in", "ease": "2 mm"},
-          {"name": "wrist", "join": ["wrist warmer left end", "wrist warmer right end"],
-            "allowance": "5 mm", "meet": "end to start"}
-        ],
-        "finishes": [
-          {"edges": ["front waist", "back waist"], "finish": "folded band", "showing": "3 cm",
-            "allowance": "7 mm", "cloth": "band"},
-          {"edges": ["front hem", "back hem"], "finish": "hem twice", "turnIn": "9 mm", "depth": "2 cm"},
-          {"edges": ["pocket top"], "finish": "faced", "allowance": "1 cm"},
-          {"edges": ["pocket right", "pocket bottom", "pocket left"], "finish": "raw"},
-          {"edges": ["wrist warmer lower"], "finish": "hem once", "depth": "1 cm"},
-          {"edges": ["wrist warmer upper"], "finish": "wrapped binding", "showing": "6 mm", "turn": "2 mm"}
-        ],
-        "fabrics": [
-          {"name": "Jersey", "structure": "jersey", "stretch": "40 %", "recovery": "95 %", "mass": "180 g/m²",
-            "swatch": {"before": "50 cm", "across": "49 cm", "along": "48 cm"}, "curls": false,
-            "oneWay": false, "uncertainty": "7 %"},
-          {"name": "Rib", "structure": "rib", "gauge": [{"rest": "4 in", "pulled": "7 in", "relaxed": "4 in"}],
-            "tension": "1 %"}
-        ],
-        "original": {"fabric": "rib", "girth": "84 cm", "seams": ["side"], "shoulders": "change"},
-        "wearer": {"age": 9, "hips": "80 cm", "shoulders": "90 cm", "hand": "18 cm", "foot": "25 cm"},
-        "strips": [
-          {"opening": "waist", "rule": "shorter by", "length": "5 cm", "join": "6 mm"},
-          {"opening": "upper", "rule": "ratio", "ratio": "90 %"}
-        ],
-        "makes": [{"name": "plain", "cloths": {"body": "jersey", "rib": "rib", "band": "RIB"}}]
-      }
-      """;
-
   @TempDir Path folder;
 
   @BeforeEach
   void write() throws IOException {
-    Files.writeString(folder.resolve("tracing.csv"), TRACING);
-    Files.writeString(folder.resolve("garment.json"), DESCRIPTION);
+    TubeSkirt.write(folder, DESCRIPTION);
   }
 
   private String refused(String from, String to) throws IOException {
-    assertTrue(DESCRIPTION.contains(from), from);
-    Files.writeString(folder.resolve("garment.json"), DESCRIPTION.replace(from, to));
-    return Refusal.of(() -> GarmentFolder.read(folder));
+    return TubeSkirt.refused(folder, from, to);
   }
 
   /** The pocket lies 3 cm from the fold and 12 cm up; its three stitched edges are turned in. */
@@ -458,74 +378,5 @@ class GarmentFolderTest {
         refused(WEARER, sewing + ", \"stitches\": [{\"at\": \"elbow\", \"stitch\": \"zigzag\"}]},")
             .contains("side, wrist"));
     assertTrue(refused(WEARER, sewing + ", \"rows\": \"0 mm\"},").contains("1 mm to 12 mm"));
-  }
-
-  @Test
-  void whatWasTracedMayLieOutsideTheFinishedEdge() throws IOException {
-    Files.writeString(
-        folder.resolve("garment.json"),
-        DESCRIPTION.replace(
-            "\"straight\": [\"waist\"]",
-            "\"outside\": [{\"edges\": [\"side\"], \"by\": \"1 cm\"}]"));
-    Pattern pattern = GarmentFolder.read(folder).pattern();
-    assertEquals(190, pattern.piece("back").edge("hem").length().toMm(), 1e-3);
-    assertEquals(200, pattern.piece("front").edge("hem").length().toMm(), 1e-6);
-    assertTrue(
-        refused(
-                "\"straight\": [\"waist\"]",
-                "\"outside\": [{\"edges\": [\"sleeve\"], \"by\": \"1 cm\"}]")
-            .contains("sleeve"));
-  }
-
-  @Test
-  void whatHasStretchedInWearIsTakenBack() throws IOException {
-    String[] stretched = {
-      "\"straight\": [\"waist\"]", "\"grown\": [{\"edges\": [\"hem\"], \"by\": \"5 %\"}]"
-    };
-    Files.writeString(
-        folder.resolve("garment.json"), DESCRIPTION.replace(stretched[0], stretched[1]));
-    Pattern pattern = GarmentFolder.read(folder).pattern();
-    assertEquals(200 / 1.05, pattern.piece("back").edge("hem").length().toMm(), 1e-6);
-    assertEquals(200, pattern.piece("front").edge("hem").length().toMm(), 1e-6);
-    assertEquals(-2, sideOffEase(), 1e-6);
-    assertTrue(refused(stretched[0], stretched[1].replace("5 %", "60 %")).contains("to 50 %"));
-  }
-
-  @Test
-  void seamsAreEvenedIfAsked() throws IOException {
-    assertEquals(-2, sideOffEase(), 1e-6);
-    Files.writeString(
-        folder.resolve("garment.json"),
-        DESCRIPTION.replace("\"pieces\": [", "\"evened\": \"5 mm\", \"pieces\": ["));
-    assertEquals(0, sideOffEase(), 1e-6);
-    TruedPattern together = GarmentFolder.read(folder).together();
-    assertFalse(together.moved().isEmpty());
-    assertEquals(
-        List.of("truing.moved", "truing.moved"),
-        together.findings().stream().map(Finding::id).toList());
-  }
-
-  @Test
-  void edgesAreDrawnSmoothlyAcrossSeamsIfAsked() throws IOException {
-    assertEquals(2, bends()); // lower and upper edge of the wrist warmer, 28 degrees each
-    Files.writeString(
-        folder.resolve("garment.json"),
-        DESCRIPTION.replace("\"pieces\": [", "\"smoothed\": \"30 °\", \"pieces\": ["));
-    assertEquals(0, bends());
-    String accepted = refused("\"pieces\": [", "\"smoothed\": \"50°\", \"pieces\": [");
-    assertTrue(accepted.contains("to 45 °"), accepted);
-  }
-
-  private long bends() {
-    return Assembly.of(GarmentFolder.read(folder).pattern()).findings().stream()
-        .filter(finding -> finding.id().equals("crossing.not-smooth"))
-        .count();
-  }
-
-  private double sideOffEase() {
-    Pattern pattern = GarmentFolder.read(folder).pattern();
-    double front = pattern.piece("front").edge("side").length().toMm();
-    double back = pattern.piece("back").edge("side").length().toMm();
-    return front - back - pattern.seams().get(0).ease().toMm();
   }
 }
