@@ -122,6 +122,7 @@ public final class PieceDrawing {
    */
   public Group group() {
     PieceLettering lettering = new PieceLettering(piece.cutLine(), lines(), letters);
+    lettering.markNames();
     lettering.grain(piece.grain());
     lettering.words(piece.name(), words());
     lettering.lineNames();

@@ -19,7 +19,7 @@ final class PieceLettering {
   private static final double LEADING = 1.75;
   private static final double TITLE = 2;
   private static final double LONGEST_ARROW = 320;
-  private static final double SHORTEST_ARROW = 20;
+  private static final double SHORTEST_ARROW = 12;
   private static final double STRETCH_ARROW = 60;
   private static final double[] LETTERS = {3.5, 3, 2.5, 2};
   private static final double[] WIDTHS = {95, 70, 50, 35, 25};
@@ -39,6 +39,12 @@ final class PieceLettering {
   private static final double NAMES = 2.5;
 
   private static final double FOLDS = 3;
+
+  /** Markings up to this long are the places of things that are sewn on. */
+  private static final double LONGEST_MARK = 30;
+
+  /** How far above a mark the middle of its name lies, on paper. */
+  private static final double ABOVE = 4.5;
 
   /** How many times as large as on paper the letters are. */
   private final double times;
@@ -99,8 +105,12 @@ final class PieceLettering {
     Point right = centre.plus(stretch.times(0.5));
     Arrow.single(StrokeStyle.GRAIN, "grain", from, to).forEach(this::put);
     Arrow.twoHeaded(StrokeStyle.GRAIN, "greatest stretch", left, right).forEach(this::put);
-    name("grain", from.plus(along.times(0.85)).plus(new Vector(10, 0)), NAMES);
-    name("greatest stretch", centre.plus(new Vector(18, -6)), NAMES);
+    arrowName("grain", from.plus(along.times(0.85)).plus(new Vector(10, 0)));
+    arrowName("greatest stretch", centre.plus(new Vector(18, -6)));
+  }
+
+  private void arrowName(String text, Point near) {
+    put(placed(text, near, near, NAMES));
   }
 
   /** The name of the piece and what to know about it, as a block of lines. */
@@ -179,15 +189,29 @@ final class PieceLettering {
     return labels.stream().map(label -> label.map(Transform.translation(by))).toList();
   }
 
+  /** Short markings by their names, each above its own: there may be many in a row. */
+  void markNames() {
+    for (Stroke line : lines) {
+      if (isMark(line)) {
+        Box mark = line.bounds();
+        name(line.name(), new Point(mark.centre().x(), mark.maxY() + ABOVE * times), line);
+      }
+    }
+  }
+
+  private static boolean isMark(Stroke line) {
+    return line.style() == StrokeStyle.MARKING && line.curve().length().toMm() <= LONGEST_MARK;
+  }
+
   /** Folds in words, edges and markings by their names, each beside the middle of its line. */
   void lineNames() {
     for (Stroke line : lines) {
       switch (line.style()) {
-        case FOLD -> name(foldWords(line), beside(line), FOLDS);
-        case JOIN_LINE -> name(line.name() + " join line", beside(line), NAMES);
-        case MARKING -> name(line.name(), beside(line), NAMES);
-        case NOTCH -> name(line.name(), within(line), NAMES);
-        case FINDING -> finding("look at " + line.name(), beside(line));
+        case FOLD -> put(placed(foldWords(line), beside(line), middle(line), FOLDS));
+        case JOIN_LINE -> name(line.name() + " join line", beside(line), line);
+        case MARKING -> name(isMark(line) ? "" : line.name(), beside(line), line);
+        case NOTCH -> name(line.name(), within(line), line);
+        case FINDING -> finding("look at " + line.name(), line);
         default -> {}
       }
     }
@@ -201,7 +225,11 @@ final class PieceLettering {
   private static Point beside(Stroke line) {
     Length half = line.curve().length().dividedBy(2);
     Vector inwards = line.curve().directionAt(half).left();
-    return line.curve().pointAt(half).plus(inwards.times(8 + 10 * Math.abs(inwards.dx())));
+    return middle(line).plus(inwards.times(8 + 10 * Math.abs(inwards.dx())));
+  }
+
+  private static Point middle(Stroke line) {
+    return line.curve().pointAt(line.curve().length().dividedBy(2));
   }
 
   /** A little further in than the slit. */
@@ -210,14 +238,14 @@ final class PieceLettering {
     return curve.end().plus(curve.end().minus(curve.start()).unit().times(10));
   }
 
-  private void name(String text, Point near, double height) {
+  private void name(String text, Point near, Stroke line) {
     if (!text.isEmpty()) {
-      put(placed(text, near, height));
+      put(placed(text, near, middle(line), NAMES));
     }
   }
 
-  private void finding(String text, Point near) {
-    put(placed(text, near, FOLDS).asFinding());
+  private void finding(String text, Stroke line) {
+    put(placed(text, beside(line), middle(line), FOLDS).asFinding());
   }
 
   /** The room round a piece that is too narrow for the names of its lines. */
@@ -228,12 +256,13 @@ final class PieceLettering {
     return outside;
   }
 
-  private Label placed(String text, Point near, double onPaper) {
+  /** A text in the piece, near one place, or beside the piece, near the other. */
+  private Label placed(String text, Point near, Point without, double onPaper) {
     Length height = Length.mm(onPaper * times);
     Length width = Lettering.width(text, height).times(WIDER);
     Point corner =
         room.find(width, height, near)
-            .or(() -> outside().find(width, height, near))
+            .or(() -> outside().find(width, height, without))
             .orElse(new Point(near.x() - width.toMm() / 2, near.y()));
     return Label.of(text, corner, height);
   }

@@ -16,6 +16,8 @@ import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.SeamFinish;
+import dev.drafting.core.template.Dimensions;
+import dev.drafting.core.template.Templates;
 import dev.drafting.export.TestGarment;
 import java.util.List;
 import java.util.Locale;
@@ -102,6 +104,37 @@ class PieceDrawingTest {
     assertEquals(0, stretch.height().toMm(), 1e-9);
     assertTrue(grain.height().toMm() > 200);
     assertTrue(stretch.minX() < grain.minX() && grain.minX() < stretch.maxX());
+  }
+
+  /** Buttons and their holes, in strips so narrow that not all names find room. */
+  @Test
+  void theNameOfAMarkStandsAboveItAndKeepsOffTheArrows() {
+    Dimensions henley = Dimensions.of().withChoice("neck", "placket");
+    Pattern pattern = Templates.installed().get("childs-t-shirt").pattern(henley);
+    for (String strip : List.of("front overlap", "front underlap")) {
+      Group group =
+          drawn(
+              CutPlan.of(pattern).pieces().stream()
+                  .filter(piece -> piece.name().equals(strip))
+                  .findFirst()
+                  .orElseThrow());
+      List<Stroke> marks = group.strokes(StrokeStyle.MARKING);
+      assertEquals(3, marks.size());
+      for (Stroke mark : marks) {
+        Box name =
+            group.labels().stream()
+                .filter(label -> label.text().equals(mark.name()))
+                .findFirst()
+                .orElseThrow()
+                .bounds();
+        assertTrue(name.minY() > mark.bounds().maxY(), mark.name());
+        assertTrue(name.minY() < mark.bounds().maxY() + 5, mark.name());
+        assertEquals(mark.bounds().centre().x(), name.centre().x(), 2);
+        for (Stroke arrow : group.strokes(StrokeStyle.GRAIN)) {
+          assertFalse(overlap(arrow.bounds(), name), strip + ", " + mark.name());
+        }
+      }
+    }
   }
 
   @Test
