@@ -18,11 +18,11 @@ System.out.println(FabricComparison.of(jersey.fabric("body"), pique.fabric("body
 
 // What changes from one to the other, and what does not:
 System.out.println(jersey.compare(interlock));
-// => 11 of 19 lengths differ: chest, all round: 93 cm here, 88.5 cm there (-44.9 mm); chest, lying flat: 46.5 cm here, 44.2 cm there (-22.5 mm); hem, finished edge: 89.8 cm here, 85.3 cm there (-44.6 mm); armhole (right), finished edge: 51.5 cm here, 50.6 cm there (-8.1 mm); armhole (left), finished edge: 51.5 cm here, 50.6 cm there (-8.1 mm); armhole (right) binding, loop: 52.2 cm here, 51.4 cm there (-8.1 mm); ...
+// => 11 of 19 lengths differ: chest, all round: 93 cm here, 88.5 cm there (-45 mm); chest, lying flat: 46.5 cm here, 44.2 cm there (-22.5 mm); hem, finished edge: 89.8 cm here, 85.3 cm there (-44.6 mm); armhole (right), finished edge: 51.5 cm here, 50.7 cm there (-8.1 mm); armhole (left), finished edge: 51.5 cm here, 50.7 cm there (-8.1 mm); armhole (right) binding, loop: 52.2 cm here, 51.4 cm there (-8 mm); ...
 
 // The pique does not go over the head, and says so:
 System.out.println(pique.headOpening().get());
-// => neck stretches to 52.8 cm, head needs 59 cm: does not go over the head
+// => neck stretches to 52.7 cm, head needs 59 cm: does not go over the head
 
 // A fabric measured on the gauge: pulled between two fingers along a ruler, then let go.
 Fabric own = Fabric.of("own jersey", Structure.JERSEY, GaugeReading.of(Length.cm(10), Length.cm(13.5), Length.cm(10.1)));

@@ -20,7 +20,7 @@ import java.util.Objects;
  *
  * <pre>{@code
  * Pattern top = Templates.installed().get("sleeveless-top").pattern();
- * PatternTruing.of(top).evened(Length.mm(3)).result();  // => sleeveless-top: nothing moved, 0 findings
+ * PatternTruing.of(top).evened(Length.mm(3)).result();  // => Sleeveless top: nothing moved, 0 findings
  * }</pre>
  *
  * @since 0.1

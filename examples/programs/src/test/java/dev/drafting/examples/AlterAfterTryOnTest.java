@@ -40,13 +40,13 @@ class AlterAfterTryOnTest {
         "Snip 8 mm off the raw edge of front / neck at the fold, fading to nothing 60 mm from the"
             + " shoulder (tight under the chin)",
         said.get(0));
-    assertEquals("  front / neck: 134.1 mm, then 138.9 mm; moves by up to 8 mm", said.get(1));
+    assertEquals("  front / neck: 134 mm, then 138.8 mm; moves by up to 8 mm", said.get(1));
     assertTrue(
         said.contains("  shoulder seam                          65.8 mm    60.8 mm"),
         said.toString());
     String picture = Files.readString(target.resolve("before-and-after.svg"));
     assertTrue(picture.contains("the finished edge before"));
-    assertTrue(picture.contains("neck: 134.1 mm, now 138.9 mm; moved by up to 8 mm"));
+    assertTrue(picture.contains("neck: 134 mm, now 138.8 mm; moved by up to 8 mm"));
   }
 
   @Test

@@ -95,7 +95,7 @@ class SizeRunTest {
     assertEquals(2, run("--for", "cats"));
     assertEquals(2, run("--for", "women", "--from", "90"));
     assertEquals(2, run("--for", "women", "--stretch", "soft"));
-    assertEquals(2, run("--for", "women", "--template", "t-shirt"));
+    assertEquals(2, run("--for", "children", "--template", "leggings"));
     assertFalse(Files.exists(folder.resolve("sizes")));
     assertTrue(err.toString(StandardCharsets.UTF_8).contains("women, men, children"));
   }
