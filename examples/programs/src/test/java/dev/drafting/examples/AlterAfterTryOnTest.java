@@ -42,7 +42,7 @@ class AlterAfterTryOnTest {
         said.get(0));
     assertEquals("  front / neck: 134 mm, then 138.8 mm; moves by up to 8 mm", said.get(1));
     assertTrue(
-        said.contains("  shoulder seam                          65.8 mm    60.8 mm"),
+        said.contains("  shoulder seam                          65.6 mm    60.6 mm"),
         said.toString());
     String picture = Files.readString(target.resolve("before-and-after.svg"));
     assertTrue(picture.contains("the finished edge before"));
