@@ -167,6 +167,7 @@ class GarmentsTest {
     assertEquals("T-shirt", new TShirt().pattern(wide.with("chest", Length.cm(91.1))).name());
   }
 
+  /** The cap of a knit is eased in by little or nothing: common practice, no source. */
   @Test
   void theCapIsAsLongAsTheArmholesAndItsEase() {
     for (double ease : new double[] {0, 5, 20}) {
@@ -222,6 +223,22 @@ class GarmentsTest {
     assertEquals(2 * 120 + Math.PI * 130, length(beanie, "half / crown"), 0.05);
   }
 
+  /**
+   * A crown half as high as it is wide to each side is 2 a E(m) long, m = 3/4. E(3/4) = 1.211056:
+   * Abramowitz and Stegun, Handbook of Mathematical Functions, table 17.1, from memory.
+   */
+  @Test
+  void theCrownOfAFlatBeanieIsAsLongAsTheTableOfEllipticIntegralsHasIt() {
+    Pattern beanie =
+        new Beanie()
+            .pattern(
+                Dimensions.of()
+                    .with("round", Length.cm(52))
+                    .with("height", Length.mm(120))
+                    .with("crown", Length.mm(65)));
+    assertEquals(2 * 120 + 2 * 130 * 1.211056, length(beanie, "half / crown"), 0.05);
+  }
+
   /** A disk, sewn: one opening, all round the brim, which turns by nothing. */
   @Test
   void aBeanieHasOneOpening() {
@@ -231,7 +248,10 @@ class GarmentsTest {
     assertEquals(1, sewn.eulerCharacteristic());
   }
 
-  /** Both sides of the inside leg are sewn without ease, and the fork is the difference to half. */
+  /**
+   * Both sides of the inside leg are sewn without ease, and the fork is the difference to half:
+   * common practice, no source.
+   */
   @Test
   void theLegsAreBalanced() {
     Pattern leggings =
