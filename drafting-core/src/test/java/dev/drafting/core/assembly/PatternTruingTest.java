@@ -9,6 +9,7 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -152,6 +153,30 @@ class PatternTruingTest {
       assertEquals(
           before.get(i).difference().toMm(), after.get(i).difference().toMm(), 1e-6, "" + i);
     }
+  }
+
+  /** How high a half lies on its fold changes nothing but that. */
+  @Property(tries = 25)
+  void itDoesNotMatterHowHighAPieceLies(
+      @ForAll @DoubleRange(min = -900, max = 900) double up,
+      @ForAll @DoubleRange(min = -3, max = 3) double off) {
+    Transform laid = Transform.translation(new Vector(0, up));
+    Pattern apart = apart(off, 1);
+    Pattern expected = trued(apart).pattern();
+    Pattern found = trued(apart.withPiece(laid(apart.piece("front"), laid))).pattern();
+    for (Edge edge : expected.piece("front").edges()) {
+      Curve curve = found.piece("front").edge(edge.name()).curve();
+      assertEquals(0, curve.end().distanceTo(laid.apply(edge.curve().end())).toMm(), 1e-6);
+      assertEquals(edge.length().toMm(), curve.length().toMm(), 1e-6);
+    }
+    for (Edge edge : expected.piece("back").edges()) {
+      Curve curve = found.piece("back").edge(edge.name()).curve();
+      assertEquals(0, curve.end().distanceTo(edge.curve().end()).toMm(), 1e-6);
+    }
+  }
+
+  private static Piece laid(Piece piece, Transform laid) {
+    return piece.withCurves(piece.edges().stream().map(edge -> edge.curve().map(laid)).toList());
   }
 
   @Property(tries = 25)
