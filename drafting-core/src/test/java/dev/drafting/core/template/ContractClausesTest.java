@@ -173,33 +173,30 @@ class ContractClausesTest {
         .count();
   }
 
+  /** A tube that is not asked whether it grows evenly. */
+  private static class UnevenTube extends Tube {
+    private static final long serialVersionUID = 1L;
+
+    UnevenTube(double spoilt, double share) {
+      super(spoilt, share);
+    }
+
+    @Override
+    public boolean growsEvenly() {
+      return false;
+    }
+  }
+
   @Test
   void seamsMatchToAHundredthOfAMillimetreLessTheirEase() {
-    assertEquals(
-        List.of(),
-        TemplateContract.check(
-            new Tube(0.009, 1) {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public boolean growsEvenly() {
-                return false;
-              }
-            },
-            1,
-            2));
+    assertEquals(List.of(), TemplateContract.check(new UnevenTube(0.009, 1), 1, 2));
     assertTrue(firstOf(new Tube(0.011, 1)).startsWith("the sides of seam side differ by -0.01"));
     assertTrue(firstOf(new Tube(-1, 1)).startsWith("the sides of seam side differ by 1"));
     assertEquals(
         List.of(),
         TemplateContract.check(
-            new Tube(2, 1) {
+            new UnevenTube(2, 1) {
               private static final long serialVersionUID = 1L;
-
-              @Override
-              public boolean growsEvenly() {
-                return false;
-              }
 
               @Override
               public Pattern draw(Dimensions given) {
