@@ -14,6 +14,11 @@ import java.util.stream.Collectors;
 final class LaidTracing {
   private static final int STATIONS = 24;
 
+  /** As a share of a length; the most that a lay pulls or pushes together. */
+  private static final double MOST_BY_THE_LAY = 0.1;
+
+  private static final double CLEARLY = 3;
+
   final Tracing tracing;
   final boolean turnedOver;
   final TruedPiece trued;
@@ -48,12 +53,12 @@ final class LaidTracing {
           .accepted("tracings on the fold or whole, or all as they lie");
     }
     if (follow(edges, laid.edges)) {
-      return laid;
+      return checked(laid);
     }
     List<String> backwards = new ArrayList<>(laid.edges);
     Collections.reverse(backwards);
     if (!isFolded() && follow(edges, backwards)) {
-      return new LaidTracing(other.map(Transform.mirrorInFold()), true);
+      return checked(new LaidTracing(other.map(Transform.mirrorInFold()), true));
     }
     throw DraftingException.of("two tracings of a piece have other edges")
         .at(tracing.piece())
@@ -71,6 +76,39 @@ final class LaidTracing {
       Collections.rotate(turned, 1);
     }
     return false;
+  }
+
+  /** Refuses another tracing whose edges would fit far better with their names moved on. */
+  private LaidTracing checked(LaidTracing other) {
+    double asNamed = misfit(other, 0);
+    if (isFolded() || asNamed <= MOST_BY_THE_LAY) {
+      return other;
+    }
+    for (int shift = 1; shift < edges.size(); shift++) {
+      if (misfit(other, shift) * CLEARLY < asNamed) {
+        throw DraftingException.of("the edges of one tracing are named from another corner")
+            .at(tracing.piece())
+            .value(
+                "a "
+                    + edges.get(shift)
+                    + " as long as the "
+                    + edges.get(0)
+                    + " of the first tracing")
+            .accepted("the same names for the same edges");
+      }
+    }
+    return other;
+  }
+
+  /** By what share the edges of another tracing are longer or shorter, from a corner on. */
+  private double misfit(LaidTracing other, int shift) {
+    double squares = 0;
+    for (int i = 0; i < edges.size(); i++) {
+      Curve theirs = other.edge(edges.get((i + shift) % edges.size()));
+      double ratio = theirs.length().toMm() / edge(edges.get(i)).length().toMm();
+      squares += Math.log(ratio) * Math.log(ratio);
+    }
+    return Math.sqrt(squares / edges.size());
   }
 
   Curve edge(String name) {

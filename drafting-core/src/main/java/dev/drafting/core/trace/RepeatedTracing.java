@@ -65,7 +65,8 @@ public final class RepeatedTracing implements Serializable {
    * @param more the others, with edges of the same names
    * @return all of them together
    * @throws DraftingException if there is no other, their edges have other names or follow each
-   *     other otherwise, some lie on a fold and some do not, or one of them cannot be trued
+   *     other otherwise, they are named from another corner, some lie on a fold and some do not, or
+   *     one of them cannot be trued
    */
   public static RepeatedTracing of(Tracing first, Tracing... more) {
     List<Tracing> all = Stream.concat(Stream.of(first), Stream.of(more)).toList();

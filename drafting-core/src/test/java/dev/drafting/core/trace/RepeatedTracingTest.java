@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.SerialCopy;
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.geometry.Vector;
@@ -83,6 +84,40 @@ class RepeatedTracingTest {
     assertEquals(
         "tracing 2 shows the other side of the piece; it was turned over",
         twice.findings().get(0).reason());
+  }
+
+  /** Four straight edges, named from the lowest on. */
+  private static Tracing four(long seed, double top, String... names) {
+    Vest.Pencil pencil = new Vest.Pencil(seed, 0.5, 10);
+    Point[] corners = {
+      new Point(-110, 0), new Point(110, 0), new Point(top, 300), new Point(-top, 300)
+    };
+    List<TracedEdge> edges = new ArrayList<>();
+    for (int i = 0; i < corners.length; i++) {
+      Curve edge = Curve.line(corners[i], corners[(i + 1) % corners.length]);
+      edges.add(TracedEdge.of(names[i], pencil.trace(edge)));
+    }
+    return Tracing.of("sleeve", Extent.AS_IT_LIES, edges);
+  }
+
+  @Test
+  void namesThatBeginAtAnotherCornerAreRefused() {
+    Tracing first = four(1, 170, "hem", "front seam", "cap", "back seam");
+    Tracing shifted = four(2, 170, "front seam", "cap", "back seam", "hem");
+    DraftingException refused =
+        assertThrows(DraftingException.class, () -> RepeatedTracing.of(first, shifted));
+    assertEquals(
+        "sleeve: the edges of one tracing are named from another corner. Found: a front seam as"
+            + " long as the hem of the first tracing. Accepted: the same names for the same edges.",
+        refused.getMessage());
+  }
+
+  /** A strip that was turned end to end looks as it did before. */
+  @Test
+  void namesThatFitFromTwoCornersAreTaken() {
+    Tracing first = four(1, 110, "hem", "front seam", "cap", "back seam");
+    Tracing turned = four(2, 110, "cap", "back seam", "hem", "front seam");
+    assertTrue(RepeatedTracing.of(first, turned).deviation(1).toMm() < 0.5);
   }
 
   @Test
