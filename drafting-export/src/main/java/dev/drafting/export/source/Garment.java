@@ -4,6 +4,7 @@ import dev.drafting.core.Experimental;
 import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.TruedPattern;
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.finding.Finding;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.trace.Tracing;
 import dev.drafting.core.trace.TruedPiece;
@@ -38,6 +39,9 @@ public final class Garment implements Serializable {
   private final List<Tracing> tracings;
 
   @SuppressWarnings("serial") // always an unmodifiable list of the JDK
+  private final List<Finding> findings;
+
+  @SuppressWarnings("serial") // always an unmodifiable list of the JDK
   private final List<TruedPiece> trued;
 
   private final TruedPattern together;
@@ -49,12 +53,14 @@ public final class Garment implements Serializable {
   Garment(
       String about,
       List<Tracing> tracings,
+      List<Finding> findings,
       List<TruedPiece> trued,
       TruedPattern together,
       Pattern pattern,
       Map<String, Draft> makes) {
     this.about = about;
     this.tracings = List.copyOf(tracings);
+    this.findings = List.copyOf(findings);
     this.trued = List.copyOf(trued);
     this.together = together;
     this.pattern = pattern;
@@ -86,6 +92,17 @@ public final class Garment implements Serializable {
    */
   public List<Tracing> tracings() {
     return tracings;
+  }
+
+  /**
+   * What was seen before the pieces were trued: a sheet beside them that lay askew, a tracing of
+   * the other side, a piece that was stretched as it lay.
+   *
+   * @return unmodifiable, empty if every piece was traced once and no sheet lay beside them
+   */
+  @Experimental
+  public List<Finding> findings() {
+    return findings;
   }
 
   /**
@@ -151,6 +168,7 @@ public final class Garment implements Serializable {
   private record Kept(
       String about,
       List<Tracing> tracings,
+      List<Finding> findings,
       List<TruedPiece> trued,
       TruedPattern together,
       Pattern pattern,
@@ -162,6 +180,7 @@ public final class Garment implements Serializable {
       return new Garment(
           Objects.requireNonNull(about, "about"),
           tracings,
+          findings,
           trued,
           Objects.requireNonNull(together, "together"),
           Objects.requireNonNull(pattern, "pattern"),
@@ -170,7 +189,7 @@ public final class Garment implements Serializable {
   }
 
   private Object writeReplace() {
-    return new Kept(about, tracings, trued, together, pattern, makes);
+    return new Kept(about, tracings, findings, trued, together, pattern, makes);
   }
 
   private void readObject(ObjectInputStream in) throws InvalidObjectException {
@@ -182,6 +201,7 @@ public final class Garment implements Serializable {
     return other instanceof Garment
         && ((Garment) other).about.equals(about)
         && ((Garment) other).tracings.equals(tracings)
+        && ((Garment) other).findings.equals(findings)
         && ((Garment) other).trued.equals(trued)
         && ((Garment) other).together.equals(together)
         && ((Garment) other).pattern.equals(pattern)
@@ -190,7 +210,7 @@ public final class Garment implements Serializable {
 
   @Override
   public int hashCode() {
-    return Objects.hash(about, tracings, trued, together, pattern, makes);
+    return Objects.hash(about, tracings, findings, trued, together, pattern, makes);
   }
 
   /** The name, the pieces and the makes, the first eight of each. */

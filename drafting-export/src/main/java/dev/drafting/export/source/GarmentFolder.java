@@ -4,6 +4,7 @@ import dev.drafting.core.Stable;
 import dev.drafting.core.assembly.PatternTruing;
 import dev.drafting.core.assembly.TruedPattern;
 import dev.drafting.core.finding.DraftingException;
+import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.EdgeRef;
@@ -25,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A folder with a garment: {@code tracing.csv}, the points that were traced round it, and {@code
@@ -92,6 +94,7 @@ public final class GarmentFolder {
         whole.fields(
             "name",
             "about",
+            "sheet",
             "wander",
             "evened",
             "smoothed",
@@ -111,7 +114,11 @@ public final class GarmentFolder {
     String about = fields.or("about", "", e -> e.text(LONGEST_ABOUT));
     Optional<Length> wander =
         fields.find("wander").map(entry -> entry.length(Length.ZERO, MOST_WANDER));
-    List<PieceReader.Source> sources = PieceReader.read(fields.get("pieces"), strokes);
+    SheetReader.Corrected drawn = SheetReader.read(fields, strokes);
+    TracingReader read = new TracingReader(drawn.strokes());
+    List<PieceReader.Source> sources = PieceReader.read(fields.get("pieces"), read);
+    List<Finding> findings =
+        Stream.concat(drawn.findings().stream(), read.findings().stream()).toList();
     List<Tracing> tracings = sources.stream().map(PieceReader.Source::tracing).toList();
     EdgeNames edges = new EdgeNames(tracings);
     SeamReader seams =
@@ -132,7 +139,7 @@ public final class GarmentFolder {
     Pattern pattern = PlacketReader.on(patches.on(together.pattern()), fields, edges);
     Map<String, Draft> makes =
         DraftReader.makes(fields, pattern, cloths(sources, finishes), openings(finishes));
-    return new Garment(about, tracings, trued, together, pattern, makes);
+    return new Garment(about, tracings, findings, trued, together, pattern, makes);
   }
 
   /**

@@ -36,6 +36,15 @@ final class Stroke {
     return named;
   }
 
+  /** The same stroke along another line, which is in millimetres. */
+  Stroke along(Polyline line) {
+    Stroke along = new Stroke(file, piece, edge, firstLine);
+    for (int i = 0; i < line.size(); i++) {
+      along.add(lastLine, Length.mm(line.x(i)).toCm(), Length.mm(line.y(i)).toCm());
+    }
+    return along;
+  }
+
   /** Adds a point; a pencil that rests on the spot adds nothing. */
   void add(int line, double x, double y) {
     lastLine = line;

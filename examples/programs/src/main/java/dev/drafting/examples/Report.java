@@ -47,6 +47,7 @@ final class Report {
 
   private void tracing(Garment garment) {
     title("The tracing of the " + garment.name() + ", trued");
+    garment.findings().forEach(this::finding);
     for (TruedPiece trued : garment.trued()) {
       List<EdgeReport> edges = trued.report().edges();
       int points = edges.stream().mapToInt(EdgeReport::points).sum();
