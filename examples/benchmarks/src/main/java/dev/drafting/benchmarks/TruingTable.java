@@ -7,6 +7,7 @@ import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
+import dev.drafting.core.trace.Extent;
 import dev.drafting.core.trace.TracedEdge;
 import dev.drafting.core.trace.Tracing;
 import dev.drafting.core.trace.TruedPiece;
@@ -41,7 +42,47 @@ final class TruingTable implements Table {
       }
     }
     rows.addAll(together(TrueGarment.ALL.get(0), 1));
+    rows.add(whole(TrueGarment.ALL.get(0), 1));
     return rows;
+  }
+
+  /** A vest that was not folded: its left half is traced by the same hand as its right one. */
+  private Row whole(TrueGarment vest, double wander) {
+    TruingScore score = new TruingScore(vest);
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Pencil right = new Pencil(seed, wander, Pencil.SPACING_MM);
+      Pencil left = new Pencil(seed + 1_000, wander, Pencil.SPACING_MM);
+      Tracing whole = whole(vest, right.strokes(vest), left.strokes(vest));
+      Piece trued = Truing.of(whole).result().piece();
+      score.tracing();
+      for (int e = 0; e < vest.edges.size(); e++) {
+        TrueEdge truth = vest.edges.get(e);
+        score.add(e, truth, trued.edge(truth.name()).curve());
+      }
+    }
+    String subject = subject(vest, wander) + ", traced whole, edge length, mean of edges";
+    return length(subject, wander, 100 * score.lengthError());
+  }
+
+  /** The first edge and the last one cross the fold; the others are traced on either side. */
+  private static Tracing whole(
+      TrueGarment garment, List<List<Point>> right, List<List<Point>> left) {
+    List<TracedEdge> edges = new ArrayList<>();
+    int last = garment.edges.size() - 1;
+    for (int e = 0; e <= last; e++) {
+      String name = garment.edges.get(e).name();
+      List<Point> mirrored = new ArrayList<>(left.get(e).stream().map(Point::mirrored).toList());
+      Collections.reverse(mirrored);
+      if (e > 0 && e < last) {
+        edges.add(TracedEdge.of(name, right.get(e)));
+        edges.add(TracedEdge.of(name, mirrored));
+      } else {
+        List<Point> across = new ArrayList<>(e == 0 ? mirrored : right.get(e));
+        across.addAll(e == 0 ? right.get(e) : mirrored);
+        edges.add(TracedEdge.of(name, across));
+      }
+    }
+    return Tracing.of("piece", Extent.WHOLE, edges);
   }
 
   /** A vest whose back is like its front: traced apart, and trued so that its seams match. */
