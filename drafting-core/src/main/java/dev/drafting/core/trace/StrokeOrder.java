@@ -25,11 +25,19 @@ final class StrokeOrder {
     }
     int[] drawn = new int[n];
     Arrays.setAll(drawn, i -> i);
+    double longest = SHORTER * length(x, y, drawn);
+    if (Math.max(extent(x), extent(y)) - 2 * WOBBLE_MM > longest) {
+      return null; // a way in any other order has to reach as far
+    }
     int[] nearest = shortest(x, y);
     int first = nearest[0];
     int last = nearest[n - 1];
     double home = closed ? Math.hypot(x[first] - x[last], y[first] - y[last]) : 0;
-    return length(x, y, nearest) + home < SHORTER * length(x, y, drawn) ? nearest : null;
+    return length(x, y, nearest) + home < longest ? nearest : null;
+  }
+
+  private static double extent(double[] values) {
+    return Arrays.stream(values).max().orElseThrow() - Arrays.stream(values).min().orElseThrow();
   }
 
   /** What is farthest from the middle may lie at a corner: the way begins at an end then. */
