@@ -97,6 +97,21 @@ final class EdgeFit {
     return i;
   }
 
+  /** Whether so many points where the stroke sets down, or where it lifts, are all refused. */
+  boolean endsShort(int points) {
+    return endsShort(kept, points);
+  }
+
+  static boolean endsShort(boolean[] kept, int points) {
+    boolean start = true;
+    boolean end = true;
+    for (int i = 0; i < Math.min(points, kept.length); i++) {
+      start &= !kept[i];
+      end &= !kept[kept.length - 1 - i];
+    }
+    return start || end;
+  }
+
   int keptCount() {
     int count = 0;
     for (boolean one : kept) {

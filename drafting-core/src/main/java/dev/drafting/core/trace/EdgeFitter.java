@@ -55,11 +55,26 @@ final class EdgeFitter {
       return curved(single(samples, ends), ends);
     }
     boolean fits = isAdequate(line, ends);
-    if (fits && !isBowed(line, ends)) {
+    boolean bowed = !fits || isBowed(line, ends);
+    if (!bowed && !line.endsShort(MOST_AT_END)) {
       return line;
     }
-    EdgeFit curve = curved(single(samples, ends), ends);
+    EdgeFit single = single(samples, ends);
+    if (!bowed) {
+      return isHook(line, single) ? single : line;
+    }
+    EdgeFit curve = curved(single, ends);
     return fits || isImproved(line, curve, ends) ? curve : line;
+  }
+
+  /**
+   * Whether what a line takes for a slip where the pencil sets down or lifts is the bend of an
+   * edge: one cubic through all points leaves less over than the line leaves of fewer.
+   */
+  private static boolean isHook(EdgeFit line, EdgeFit single) {
+    return single.keptCount() == single.samples.size()
+        && single.squares() < line.squares()
+        && !single.isAstray();
   }
 
   /** The same form through the same points, with other ends. */
@@ -258,16 +273,7 @@ final class EdgeFitter {
     for (boolean one : kept) {
       refused += one ? 0 : 1;
     }
-    int first = 0;
-    while (first < kept.length && !kept[first]) {
-      first++;
-    }
-    int last = 0;
-    while (last < kept.length && !kept[kept.length - 1 - last]) {
-      last++;
-    }
     return refused <= Math.max(1, kept.length / ONE_IN)
-        && first <= MOST_AT_END
-        && last <= MOST_AT_END;
+        && !EdgeFit.endsShort(kept, MOST_AT_END + 1);
   }
 }
