@@ -2,6 +2,7 @@ package dev.drafting.export.source;
 
 import dev.drafting.core.finding.DraftingException;
 import java.io.IOException;
+import java.io.Reader;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -61,6 +62,38 @@ final class SvgFile {
     return cm;
   }
 
+  /**
+   * Hands lines on to the parser as long as none declares a document type: it would look into that
+   * before it says so.
+   */
+  private static final class Undeclared extends Reader {
+    private final String name;
+    private final StrictText text;
+    private int line;
+
+    Undeclared(String name, StrictText text) {
+      this.name = name;
+      this.text = text;
+    }
+
+    @Override
+    public int read(char[] target, int from, int length) throws IOException {
+      int count = text.read(target, from, length);
+      if (text.line() != line && text.lastLine().contains("<!DOCTYPE")) {
+        throw DraftingException.of("the drawing declares a document type")
+            .at(name + ", line " + text.line())
+            .accepted("a drawing without one");
+      }
+      line = text.line();
+      return count;
+    }
+
+    @Override
+    public void close() throws IOException {
+      text.close();
+    }
+  }
+
   /** Reads the paths in the order of the file. */
   static List<Stroke> read(Path file, SvgNames names) {
     String name = StrictText.name(file);
@@ -69,7 +102,8 @@ final class SvgFile {
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
     try (StrictText text = StrictText.open(file, LONGEST_LINE, MOST_LINES)) {
-      SvgFile svg = new SvgFile(name, factory.createXMLStreamReader(text), names);
+      SvgFile svg =
+          new SvgFile(name, factory.createXMLStreamReader(new Undeclared(name, text)), names);
       return svg.strokes();
     } catch (XMLStreamException e) {
       int line = e.getLocation() == null ? 1 : Math.max(e.getLocation().getLineNumber(), 1);
@@ -85,8 +119,6 @@ final class SvgFile {
   private List<Stroke> strokes() throws XMLStreamException {
     while (xml.hasNext()) {
       switch (xml.next()) {
-        case XMLStreamConstants.DTD ->
-            throw fault("the drawing declares a document type").accepted("a drawing without one");
         case XMLStreamConstants.ENTITY_REFERENCE ->
             throw fault("the drawing refers to an entity").accepted("plain text");
         case XMLStreamConstants.PROCESSING_INSTRUCTION ->

@@ -154,6 +154,27 @@ class SvgFileTest {
     assertThrows(DraftingException.class, () -> read("<html/>"));
   }
 
+  /** The parser of the JDK has no words for some of them, or tells on the standard streams. */
+  @Test
+  void aDocumentTypeIsRefusedBeforeAnythingInItIsRead() {
+    for (String declared :
+        List.of(
+            "<!DOCTYPE svg [\u0001]>",
+            "<!DOCTYPE svg [<!ELEMENT",
+            "<!DOCTYPE svg [ & ]>",
+            "<!DOCTYPE svg [<!ENTITY a \u0001>]>",
+            "<!DOCTYPE svg [ \uFFFE")) {
+      DraftingException refused =
+          assertThrows(
+              DraftingException.class, () -> read("<?xml version='1.0'?>\n" + declared), declared);
+      assertEquals(
+          "tracing.svg, line 2: the drawing declares a document type. Accepted: a drawing without"
+              + " one.",
+          refused.getMessage(),
+          declared);
+    }
+  }
+
   /** Whatever is in the file, it is read or refused by a message with its place. */
   @Test
   void spoiledDrawingsAreReadOrRefused() throws IOException {
