@@ -24,6 +24,7 @@ final class CubicParallel {
   private static final double LEAST_SHRINKING = 0.9;
   private static final double MOST_SHRINKING = 0.2;
   private static final double WORTH_A_TRY = 1.25;
+  private static final Place[] NONE = {};
 
   private final Cubic source;
   private final CubicCoefficients coefficients;
@@ -43,29 +44,58 @@ final class CubicParallel {
   }
 
   List<Strand> strands() {
-    double from = 0;
-    boolean back = false;
-    boolean first = true;
-    for (Stretch stretch : stretches()) {
-      if (first) {
-        back = stretch.back;
-        first = false;
-      } else if (stretch.back != back) {
-        add(from, stretch.from, back);
-        from = stretch.from;
-        back = stretch.back;
+    List<Run> runs = runs();
+    Place start = place(0);
+    for (int i = 0; i < runs.size(); i++) {
+      Run run = runs.get(i);
+      Place[] joint = i + 2 < runs.size() && !run.back ? joint(start, runs, i + 1) : NONE;
+      if (joint.length > 0) {
+        fit(start, joint[0]);
+        start = joint[1];
+        i++;
+      } else {
+        add(start, run);
+        start = place(run.to);
       }
     }
-    add(from, 1, back);
     return strands;
   }
 
-  private void add(double from, double to, boolean back) {
-    if (back) {
-      addTurnedBack(from, to);
+  private void add(Place start, Run run) {
+    if (run.back) {
+      addTurnedBack(run.from, run.to);
     } else {
-      fit(place(from), place(to));
+      fit(start, place(run.to));
     }
+  }
+
+  /**
+   * Where the parallel crosses itself before and behind a stretch that is turned back: with a
+   * stretch of 2 h about a middle that is at ±√3 h, up to higher powers of h. Looked for only where
+   * the tail between is so flat that the fitted curves on its sides might miss each other.
+   */
+  private Place[] joint(Place start, List<Run> runs, int back) {
+    Run tail = runs.get(back);
+    double middle = (tail.from + tail.to) / 2;
+    double beside = Math.sqrt(3) * (tail.to - tail.from) / 2;
+    if (middle - beside <= start.t || middle + beside >= runs.get(back + 1).to) {
+      return NONE;
+    }
+    Place before = place(middle - beside);
+    Place after = place(middle + beside);
+    Vector gap = after.point.minus(before.point);
+    Point point = before.point.plus(gap.times(0.5));
+    boolean meet = Math.hypot(gap.dx(), gap.dy()) <= tolerance / 2;
+    return meet && isFlat(point, place(tail.from).point, place(tail.to).point)
+        ? new Place[] {new Place(before.t, point, before.way), new Place(after.t, point, after.way)}
+        : NONE;
+  }
+
+  /** Whether two curves from a point to two cusps may lie on each other: each is a fit. */
+  private boolean isFlat(Point joint, Point cusp, Point other) {
+    Vector base = other.minus(cusp);
+    double height = Math.abs(base.cross(joint.minus(cusp)));
+    return height <= 4 * tolerance * Math.hypot(base.dx(), base.dy());
   }
 
   /** A place on the parallel, and the direction of travel beside it. */
@@ -78,6 +108,23 @@ final class CubicParallel {
 
   /** A stretch of the source on which the parallel runs forwards, or backwards, throughout. */
   private record Stretch(double from, boolean back) {}
+
+  /** As many stretches in a row as run the same way. */
+  private record Run(double from, double to, boolean back) {}
+
+  private List<Run> runs() {
+    List<Run> runs = new ArrayList<>();
+    List<Stretch> stretches = stretches();
+    Stretch first = stretches.get(0);
+    for (Stretch stretch : stretches) {
+      if (stretch.back != first.back) {
+        runs.add(new Run(first.from, stretch.from, first.back));
+        first = stretch;
+      }
+    }
+    runs.add(new Run(first.from, 1, first.back));
+    return runs;
+  }
 
   private List<Stretch> stretches() {
     List<Stretch> found = new ArrayList<>();
