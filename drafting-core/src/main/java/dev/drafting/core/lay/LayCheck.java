@@ -7,6 +7,8 @@ import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Looks at a plan as it is given out, by polygons and areas, apart from how it was found: nothing
@@ -61,7 +63,8 @@ final class LayCheck {
 
   private static boolean overlap(Polygon one, Polygon other) {
     return one.getEnvelopeInternal().intersects(other.getEnvelopeInternal())
-        && one.intersection(other).getArea() > NOTHING_SQUARE_MM;
+        && OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION).getArea()
+            > NOTHING_SQUARE_MM;
   }
 
   List<String> faults() {

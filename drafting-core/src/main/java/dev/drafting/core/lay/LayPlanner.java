@@ -21,6 +21,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.simplify.PolygonHullSimplifier;
 
 /** Makes shapes of the parts of a lay, searches, and makes a plan of what was found. */
@@ -129,7 +131,7 @@ final class LayPlanner {
     if (part.hasFold()) {
       boolean below = isFoldBelow(outline.bounds());
       Envelope side = new Envelope(-FAR, FAR, below ? 0 : -FAR, below ? FAR : 0);
-      buffered = buffered.intersection(JTS.toGeometry(side));
+      buffered = OverlayNGRobust.overlay(buffered, JTS.toGeometry(side), OverlayNG.INTERSECTION);
     }
     return (Polygon) PolygonHullSimplifier.hullByAreaDelta(buffered, true, FILLED);
   }

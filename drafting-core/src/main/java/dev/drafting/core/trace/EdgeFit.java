@@ -9,6 +9,9 @@ final class EdgeFit {
   /** No edge is so much longer than the chords from one of its points to the next. */
   private static final double WOUND = 1.3;
 
+  /** By so many times the noise may it be longer besides. */
+  private static final double WANDERS = 5;
+
   final Samples samples;
   final Form form;
   final Fitted fitted;
@@ -38,7 +41,32 @@ final class EdgeFit {
 
   /** Whether it doubles back on itself, or winds to and fro between its points. */
   boolean isAstray() {
-    return track().isFolded() || track().length() > WOUND * samples.way();
+    return track().isFolded() || isWound();
+  }
+
+  /**
+   * Whether one of its cubics is much longer than the chords between the points beside it, or runs
+   * on beyond the first point or the last.
+   */
+  private boolean isWound() {
+    Knots knots = form.knots;
+    for (int part = 0; part < knots.parts(); part++) {
+      int from = 0;
+      while (from + 1 < kept.length && fitted.share(from + 1) <= knots.from(part)) {
+        from++;
+      }
+      int to = from + 1;
+      while (to + 1 < kept.length && fitted.share(to) < knots.to(part)) {
+        to++;
+      }
+      double start = from == 0 ? 0 : fitted.share(from);
+      double end = to == kept.length - 1 ? 1 : fitted.share(to);
+      double most = WOUND * samples.way(from, to) + WANDERS * noise.mm;
+      if (track().length(start, end) > most) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The squares of the distances of the points that count, as independent observations. */

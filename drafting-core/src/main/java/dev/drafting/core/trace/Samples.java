@@ -70,8 +70,13 @@ final class Samples {
 
   /** From each point straight to the next, in mm. */
   double way() {
+    return way(0, size() - 1);
+  }
+
+  /** The same between two of them. */
+  double way(int from, int to) {
     double way = 0;
-    for (int i = 1; i < size(); i++) {
+    for (int i = from + 1; i <= to; i++) {
       double dx = x[i] - x[i - 1];
       double dy = y[i] - y[i - 1];
       way += Math.sqrt(dx * dx + dy * dy);
