@@ -51,7 +51,6 @@ final class Findings {
     return findings;
   }
 
-  /** Strips are worked out for the openings of the garment, and a pocket's mouth is none. */
   /** Marks are counted from places where edges meet, and a placket off the fold is none. */
   private static Finding marksElsewhere(Opening opening) {
     return Finding.note(
@@ -65,6 +64,7 @@ final class Findings {
                     + " there."));
   }
 
+  /** Strips are worked out for the openings of the garment, and a pocket's mouth is none. */
   private static List<Finding> withoutStrip(Pattern pattern, Patch patch) {
     List<Finding> findings = new ArrayList<>();
     for (String open : patch.openEdges()) {

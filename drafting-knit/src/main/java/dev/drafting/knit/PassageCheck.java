@@ -105,11 +105,11 @@ final class PassageCheck {
     if (isCalled(opening, "sleeve", "cuff", "wrist")) {
       return Optional.of(BodyPart.HAND);
     }
-    if (isCalled(opening, "leg", "ankle")) {
-      return Optional.of(BodyPart.FOOT);
-    }
     if (isCalled(opening, "waist")) {
       return Optional.of(BodyPart.HIPS);
+    }
+    if (isCalled(opening, "leg", "ankle")) {
+      return Optional.of(BodyPart.FOOT);
     }
     return hasNeck && isCalled(opening, "hem") ? Optional.of(BodyPart.SHOULDERS) : Optional.empty();
   }
