@@ -186,6 +186,7 @@ class PlacketDraftTest {
             .findFirst()
             .orElseThrow();
     assertEquals(Length.mm(20), cuff.rule().lap());
+    assertTrue(!ids(draft("placket")).contains("placket.marks"), "the neck's lies at its fold");
     assertEquals(0, cuff.marks().get(0).along().toMm(), 1e-9);
     assertTrue(cuff.marks().get(0).label().startsWith("join: underarm"), cuff.marks().toString());
   }

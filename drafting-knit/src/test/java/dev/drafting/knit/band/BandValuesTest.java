@@ -1,7 +1,7 @@
 package dev.drafting.knit.band;
 
+import static dev.drafting.knit.Values.differ;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import dev.drafting.core.assembly.Assembly;
@@ -22,16 +22,6 @@ class BandValuesTest {
 
   private static Length mm(double millimetres) {
     return Length.mm(millimetres);
-  }
-
-  private static void differ(Object one, Object same, Object... others) {
-    assertEquals(one, same);
-    assertEquals(one.hashCode(), same.hashCode());
-    assertNotEquals(one, "something else");
-    for (Object other : others) {
-      assertNotEquals(one, other);
-      assertNotEquals(one.hashCode(), other.hashCode());
-    }
   }
 
   @Test

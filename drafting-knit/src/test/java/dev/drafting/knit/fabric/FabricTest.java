@@ -1,8 +1,8 @@
 package dev.drafting.knit.fabric;
 
+import static dev.drafting.knit.Values.differ;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,10 +10,6 @@ import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Severity;
 import dev.drafting.core.measure.Length;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.ObjectInputStream;
-import java.io.ObjectOutputStream;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -329,18 +325,18 @@ class FabricTest {
   }
 
   @Test
-  void isAValueThatCanBeStored() throws Exception {
-    Fabric fabric = JERSEY.withWidth(Length.cm(150)).withRecovery(0.96);
-    assertEquals(fabric, JERSEY.withWidth(Length.cm(150)).withRecovery(0.96));
-    assertNotEquals(fabric, JERSEY);
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-      out.writeObject(fabric);
-    }
-    try (ObjectInputStream in =
-        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
-      assertEquals(fabric, in.readObject());
-    }
+  void isAValueThatCanBeStored() {
+    differ(
+        JERSEY.withWidth(Length.cm(150)).withRecovery(0.96),
+        JERSEY.withRecovery(0.96).withWidth(Length.cm(150)),
+        JERSEY,
+        JERSEY.withMass(180),
+        JERSEY.withStretchAlong(0.2),
+        JERSEY.withCurl(!JERSEY.curls()),
+        JERSEY.withShrinkage(0.03, 0.05),
+        JERSEY.withTension(0.01),
+        JERSEY.prewashed(),
+        JERSEY.bothWays());
   }
 
   /** CV-35: 4 yd at 45 to 54 in, 54 to 45 in, 3 yd at 60 to 45 in; arithmetic. */

@@ -1,8 +1,8 @@
 package dev.drafting.knit.fabric;
 
+import static dev.drafting.knit.Values.differ;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -25,16 +25,6 @@ class FabricValuesTest {
 
   private static GaugeReading reading(double pulled) {
     return GaugeReading.of(Length.mm(100), Length.mm(pulled), Length.mm(100));
-  }
-
-  private static void differ(Object one, Object same, Object... others) {
-    assertEquals(one, same);
-    assertEquals(one.hashCode(), same.hashCode());
-    assertNotEquals(one, "something else");
-    for (Object other : others) {
-      assertNotEquals(one, other);
-      assertNotEquals(one.hashCode(), other.hashCode());
-    }
   }
 
   @Test

@@ -26,6 +26,8 @@ import java.util.Objects;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The garments that are built in; {@code -Dsets=200} tries fewer sets of dimensions of each. */
 class GarmentsTest {
@@ -75,6 +77,17 @@ class GarmentsTest {
             "baby-top",
             "childs-t-shirt"),
         Templates.installed().ids());
+  }
+
+  /** In a list of garments to choose from, each one says what it is, in words and shortly. */
+  @Test
+  void eachSaysWhatItIs() {
+    Templates all = Templates.installed();
+    List<String> about = all.ids().stream().map(id -> all.get(id).about()).toList();
+    assertEquals(about.size(), about.stream().distinct().count());
+    for (String words : about) {
+      assertTrue(words.split(" ").length > 3 && words.length() < 80, words);
+    }
   }
 
   @TestFactory
@@ -165,6 +178,26 @@ class GarmentsTest {
     assertEquals("t-shirt: chest", e.where());
     assertTrue(e.accepted().startsWith("91.1 cm or more"), e.accepted());
     assertEquals("T-shirt", new TShirt().pattern(wide.with("chest", Length.cm(91.1))).name());
+  }
+
+  /**
+   * So are those of a vest, 4 x 1.02 x (220 / 2 + sqrt(75 x 75 - 20 x 20)) = 743.7 mm, and of a
+   * child's T-shirt, 4 x 1.02 x (149 / 2 + sqrt(78 x 78 - 14 x 14)) = 617.0 mm.
+   */
+  @ParameterizedTest
+  @CsvSource({"sleeveless-top,700,220,75,20,74.4 cm", "childs-t-shirt,600,149,78,14,61.7 cm"})
+  void shouldersOfOtherTopsAreRefusedToo(
+      String id, double chest, double neckWidth, double shoulder, double drop, String least) {
+    Dimensions wide =
+        Dimensions.of()
+            .with("chest", Length.mm(chest))
+            .with("neck width", Length.mm(neckWidth))
+            .with("shoulder", Length.mm(shoulder))
+            .with("shoulder drop", Length.mm(drop));
+    GarmentTemplate template = Templates.installed().get(id);
+    DraftingException e = assertThrows(DraftingException.class, () -> template.pattern(wide));
+    assertEquals(id + ": chest", e.where());
+    assertTrue(e.accepted().startsWith(least + " or more"), e.accepted());
   }
 
   /** The cap of a knit is eased in by little or nothing: common practice, no source. */

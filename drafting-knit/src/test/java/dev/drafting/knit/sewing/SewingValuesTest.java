@@ -1,7 +1,7 @@
 package dev.drafting.knit.sewing;
 
+import static dev.drafting.knit.Values.differ;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import dev.drafting.core.assembly.Assembly;
@@ -18,16 +18,6 @@ class SewingValuesTest {
   private static final Length TWO = Length.mm(2);
   private static final Length FOUR = Length.mm(4);
   private static final Stitch ZIGZAG = Stitch.of(StitchType.ZIGZAG);
-
-  private static void differ(Object one, Object same, Object... others) {
-    assertEquals(one, same);
-    assertEquals(one.hashCode(), same.hashCode());
-    assertNotEquals(one, "something else");
-    for (Object other : others) {
-      assertNotEquals(one, other);
-      assertNotEquals(one.hashCode(), other.hashCode());
-    }
-  }
 
   @Test
   void stitchesDifferByTypeLengthAndWidth() {

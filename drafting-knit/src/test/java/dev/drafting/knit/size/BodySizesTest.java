@@ -44,6 +44,17 @@ class BodySizesTest {
     assertThrows(DraftingException.class, () -> women.sizeOf(Body.of()));
   }
 
+  /** Sizes of 6 cm of height, the named one in their middle: 104 is from 101 to 107 cm. */
+  @Test
+  void aChildsSizeReachesThreeCentimetresToEitherSide() {
+    BodySizes children = BodySizes.children();
+    assertEquals("101 cm to 107 cm", children.interval("104").toString());
+    assertEquals("53 cm to 59 cm", children.interval("56").toString());
+    assertEquals("155 cm to 161 cm", children.interval("158").toString());
+    Body tall = Body.of().with(BodyMeasure.HEIGHT, Length.cm(107));
+    assertEquals(Optional.of("110"), children.sizeOf(tall));
+  }
+
   static List<BodySizes> tables() {
     return List.of(BodySizes.women(), BodySizes.men(), BodySizes.children());
   }

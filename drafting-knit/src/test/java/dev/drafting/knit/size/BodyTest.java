@@ -1,5 +1,6 @@
 package dev.drafting.knit.size;
 
+import static dev.drafting.knit.Values.differ;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -35,7 +36,12 @@ class BodyTest {
   void knowsWhatWasMeasured() {
     Body body = Body.of().with(BodyMeasure.HEAD_GIRTH, Length.cm(33.9)).withAge(0);
     assertEquals("head girth 33.9 cm, 0 years", body.toString());
-    assertEquals(body, Body.of().withAge(0).with(BodyMeasure.HEAD_GIRTH, Length.cm(33.9)));
+    differ(
+        body,
+        Body.of().withAge(0).with(BodyMeasure.HEAD_GIRTH, Length.cm(33.9)),
+        body.withAge(1),
+        Body.of().with(BodyMeasure.HEAD_GIRTH, Length.cm(33.9)),
+        body.with(BodyMeasure.HEAD_GIRTH, Length.cm(34)));
     assertEquals("no measures", Body.of().toString());
     assertThrows(DraftingException.class, () -> body.withAge(121));
   }

@@ -1,7 +1,7 @@
 package dev.drafting.knit.size;
 
+import static dev.drafting.knit.Values.differ;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -54,9 +54,10 @@ class FitTest {
     assertEquals("ease 60 mm", Fit.ease(Length.cm(6)).toString());
     assertEquals("ease -5 %", Fit.ease(-0.05).toString());
     assertEquals("20 % of the stretch used", Fit.stretchUsed(0.2).toString());
-    assertEquals(Fit.ease(0.0), Fit.ease(-0.0));
-    assertNotEquals(Fit.ease(0.2), Fit.stretchUsed(0.2));
-    assertFalse(Fit.ease(0.0).equals(Fit.ease(Length.ZERO)));
+    differ(
+        Fit.ease(0.2), Fit.ease(0.2), Fit.stretchUsed(0.2), Fit.ease(0.1), Fit.ease(Length.cm(2)));
+    differ(Fit.ease(0.0), Fit.ease(-0.0), Fit.stretchUsed(0));
+    assertNotEquals(Fit.ease(0.0), Fit.ease(Length.ZERO));
   }
 
   @Test
