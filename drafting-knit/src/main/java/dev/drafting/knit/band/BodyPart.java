@@ -50,6 +50,11 @@ public enum BodyPart {
     return over;
   }
 
+  /** As in "the head needs 58 cm" and "the hips need 98 cm". */
+  String needs() {
+    return plainName + (this == SHOULDERS || this == HIPS ? " need " : " needs ");
+  }
+
   /** What is left open where nothing else helps. */
   String leftOpen() {
     return switch (this) {

@@ -359,8 +359,7 @@ public final class BodyPassage implements Serializable {
         + " stretches to "
         + Wording.amount(stretchedOpening())
         + ", "
-        + part.plainName()
-        + (part == BodyPart.SHOULDERS || part == BodyPart.HIPS ? " need " : " needs ")
+        + part.needs()
         + Wording.amount(needed())
         + ": "
         + (passes() ? "goes " : "does not go ")

@@ -43,8 +43,7 @@ final class PassageRemedies {
         + " stretches to "
         + Wording.amount(check.stretchedOpening())
         + " and the "
-        + check.part().plainName()
-        + (isPlural() ? " need " : " needs ")
+        + check.part().needs()
         + Wording.amount(check.needed())
         + " ("
         + Wording.amount(check.girth())
@@ -55,10 +54,6 @@ final class PassageRemedies {
         + ". What holds it is "
         + holder()
         + ".";
-  }
-
-  private boolean isPlural() {
-    return check.part() == BodyPart.SHOULDERS || check.part() == BodyPart.HIPS;
   }
 
   private String holder() {

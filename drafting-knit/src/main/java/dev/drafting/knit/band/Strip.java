@@ -350,17 +350,23 @@ public final class Strip implements Serializable {
 
   /** What is stored in its place; reading it goes through the checks. */
   private record Kept(
-      Opening opening, Opening asCut, BandFinish finish, Fabric fabric, StripRule rule)
+      Opening opening,
+      Opening asCut,
+      BandFinish finish,
+      Fabric fabric,
+      StripRule rule,
+      boolean apart)
       implements Serializable {
     private static final long serialVersionUID = 1L;
 
     private Object readResolve() {
-      return of(opening, finish, fabric, rule).withOpeningAsCut(asCut);
+      Strip strip = of(opening, finish, fabric, rule).withOpeningAsCut(asCut);
+      return apart ? strip.cutApart() : strip;
     }
   }
 
   private Object writeReplace() {
-    return new Kept(opening, asCut, finish(), fabric(), fit.rule());
+    return new Kept(opening, asCut, finish(), fabric(), fit.rule(), apart);
   }
 
   private void readObject(ObjectInputStream in) throws InvalidObjectException {

@@ -2,16 +2,21 @@ package dev.drafting.knit.band;
 
 import static dev.drafting.knit.Values.differ;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.assembly.Opening;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
+import dev.drafting.core.pattern.Pattern;
 import dev.drafting.knit.Vest;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
+import dev.drafting.knit.garment.BabyTop;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -114,6 +119,7 @@ class BandValuesTest {
         StripRule.recommended(),
         ratio.withJoinAllowance(mm(11)),
         ratio.withJoinAt("side"),
+        ratio.withLap(mm(20)),
         ratio.withMarks(MarkSpacing.MORE_ON_CURVES));
     differ(StripRule.loop(mm(500)), StripRule.loop(mm(500)), StripRule.loop(mm(501)));
     assertEquals(0.3, StripRule.ratio(0.3).share());
@@ -195,5 +201,84 @@ class BandValuesTest {
     assertThrows(DraftingException.class, () -> head.withStitchesGiving(-0.1));
     assertThrows(DraftingException.class, () -> head.withStitchesGiving(3.1));
     assertEquals(head.withStitchesGiving(3), head.withStitchesGiving(3.0));
+  }
+
+  /** Stored garments know finishes by these names. */
+  @Test
+  void finishesHaveNamesOfTheirOwn() {
+    assertEquals("folded-band", BAND.id());
+    assertEquals("wrapped-binding", WrappedBinding.of(mm(10)).id());
+    assertEquals("faced-strip", FacedStrip.of(mm(20), mm(6)).id());
+  }
+
+  @Test
+  void aBindingIsSingleDoubledOrOverlocked() {
+    WrappedBinding single = WrappedBinding.of(mm(10));
+    assertFalse(single.isDoubled() || single.isOverlockedInside());
+    assertTrue(single.doubled().isDoubled());
+    assertFalse(single.doubled().isOverlockedInside());
+    assertTrue(single.overlockedInside().isOverlockedInside());
+    assertFalse(single.overlockedInside().isDoubled());
+  }
+
+  /** Where edges lap each is bound by itself: shares of the loop, and an allowance at each end. */
+  @Test
+  void aStripThatIsCutApartHasAPieceForEachEdge() {
+    WrappedBinding binding = WrappedBinding.of(mm(10));
+    Opening neck = Assembly.of(new BabyTop().pattern()).opening("neck");
+    Strip whole = Strip.of(neck, binding, RIB, StripRule.recommended());
+    Strip apart = whole.cutApart();
+    assertTrue(apart.isCutApart());
+    assertFalse(whole.isCutApart());
+    differ(apart, whole.cutApart(), whole);
+    assertEquals(
+        List.of("neck binding, front / neck", "neck binding, back / neck"),
+        apart.pieces().stream().map(StripPiece::name).toList());
+    assertEquals(whole.cutLength().plus(mm(20)).toMm(), apart.cutLength().toMm(), 1e-9);
+    Pattern top = new BabyTop().pattern();
+    double front = top.edge(EdgeRef.parse("front neck")).length().toMm();
+    double back = top.edge(EdgeRef.parse("back neck")).length().toMm();
+    double ofFront = apart.pieces().get(0).length().toMm() - 20;
+    double ofBack = apart.pieces().get(1).length().toMm() - 20;
+    assertEquals(front / back, ofFront / ofBack, 1e-9);
+    assertEquals(1, whole.pieces().size());
+    assertEquals(whole.cutLength(), whole.pieces().get(0).length());
+  }
+
+  /** At a placket both ends lie over each other: the marks are counted from the middle of it. */
+  @Test
+  void theMarksOfALapBeginInItsMiddle() {
+    Opening neck = opening(BAND, "neck");
+    StripRule rule = StripRule.recommended().withJoinAt("centre front");
+    Strip closed = Strip.of(neck, BAND, RIB, rule);
+    Strip lapped = Strip.of(neck, BAND, RIB, rule.withLap(mm(24)));
+    assertEquals("join: centre front", closed.marks().get(0).label());
+    assertEquals("middle of the lap: centre front", lapped.marks().get(0).label());
+    for (int i = 0; i < closed.marks().size(); i++) {
+      assertEquals(
+          closed.marks().get(i).along().toMm() + 12, lapped.marks().get(i).along().toMm(), 1e-9);
+    }
+    Strip elsewhere = Strip.of(neck, BAND, RIB, StripRule.recommended().withLap(mm(24)));
+    assertEquals(0, elsewhere.marks().get(0).along().toMm(), 1e-9);
+    assertTrue(elsewhere.marks().get(0).label().startsWith("join: "), elsewhere.marks().toString());
+  }
+
+  @Test
+  void piecesAndMarksReadWell() {
+    assertEquals("neck band: 48 cm", new StripPiece("neck band", mm(480), 1).toString());
+    assertEquals("hem band: 2 x 52.5 cm", new StripPiece("hem band", mm(525), 2).toString());
+    assertEquals("half at 24 cm", new StripMark(mm(240), mm(280), "half").toString());
+  }
+
+  /** 500 mm of loop on 30 cm of rib less an allowance at both ends: 500 / 280, so two lengths. */
+  @Test
+  void whatIsLongerThanItsClothIsWideIsPieced() {
+    Opening neck = opening(BAND, "neck");
+    StripRule rule = StripRule.loop(mm(500)).withJoinAllowance(mm(10));
+    assertEquals(1, Strip.of(neck, BAND, RIB.withWidth(mm(520)), rule).lengths());
+    assertEquals(2, Strip.of(neck, BAND, RIB.withWidth(mm(519)), rule).lengths());
+    assertEquals(2, Strip.of(neck, BAND, RIB.withWidth(mm(300)), rule).lengths());
+    assertEquals(2, Strip.of(neck, BAND, RIB.withWidth(mm(270)), rule).lengths());
+    assertEquals(3, Strip.of(neck, BAND, RIB.withWidth(mm(269)), rule).lengths());
   }
 }
