@@ -118,7 +118,7 @@ class MakingProperties {
     return Draft.of(pattern).withFabric("body", KNIT).withFabric("rib", KNIT);
   }
 
-  @Property(tries = 400)
+  @Property
   void everythingIsSewnExactlyOnce(@ForAll("made") Made made) {
     List<String> wanted = new ArrayList<>();
     made.draft().pattern().seams().forEach(seam -> wanted.add(seam.name()));
@@ -139,7 +139,7 @@ class MakingProperties {
     assertEquals(wanted, sewn);
   }
 
-  @Property(tries = 600)
+  @Property
   void nothingIsSewnBeforeWhatItNeeds(@ForAll("made") Made made) {
     switch (made.draft().pattern().name()) {
       case "test vest" -> vest(made);

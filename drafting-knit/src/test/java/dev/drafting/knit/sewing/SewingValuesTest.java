@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import dev.drafting.core.assembly.Assembly;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Length;
+import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.knit.Vest;
 import dev.drafting.knit.fabric.Fabric;
 import dev.drafting.knit.fabric.Structure;
@@ -128,5 +129,44 @@ class SewingValuesTest {
     assertThrows(DraftingException.class, () -> ZIGZAG.withLength(Length.ZERO));
     assertThrows(DraftingException.class, () -> ZIGZAG.withWidth(Length.mm(12.1)));
     assertThrows(DraftingException.class, () -> ZIGZAG.withWidth(Length.mm(-0.1)));
+  }
+
+  @Test
+  void stepsDifferByAllThatTheyTell() {
+    Step step = Step.of("Cut", "Cut the front.");
+    differ(
+        step,
+        Step.of("Cut", "Cut the front."),
+        Step.of("Mark", "Cut the front."),
+        Step.of("Cut", "Cut the back."),
+        step.numbered(3),
+        step.withCaution(Cautions.BLADES),
+        step.making(List.of("front")),
+        step.showing(List.of(EdgeRef.parse("front side"))),
+        step.showing(Step.Scene.SCRAP));
+    assertEquals(Cautions.BLADES.text(), step.withCaution(Cautions.BLADES).caution());
+    assertEquals("", step.caution());
+  }
+
+  @Test
+  void cautionsDifferByTopicAndText() {
+    Caution hot = Caution.of("Irons", "They are hot.");
+    differ(
+        hot,
+        Caution.of("Irons", "They are hot."),
+        Caution.of("Blades", "They are hot."),
+        Caution.of("Irons", "They burn."));
+    assertEquals("Irons: They are hot.", hot.toString());
+  }
+
+  /** Both shoulders are 7 cm long, both sides 42 cm. */
+  @Test
+  void tapesDifferBySeam() {
+    List<SeamTape> tapes = plan(Machines.zigzag(), "side").tapes();
+    assertEquals(
+        List.of("2 of 70 mm for the shoulder", "2 of 42 cm for the side"),
+        tapes.stream().map(SeamTape::toString).toList());
+    differ(tapes.get(0), plan(Machines.overlocker(4)).tapes().get(0), tapes.get(1));
+    assertEquals(Length.mm(6), tapes.get(0).width());
   }
 }
