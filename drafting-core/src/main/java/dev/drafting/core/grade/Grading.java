@@ -108,7 +108,7 @@ public final class Grading implements Serializable {
           .accepted("-50 to 50");
     }
     List<Map.Entry<String, Double>> entries = new ArrayList<>(steps.entrySet());
-    entries.add(Map.entry(size, step + 0.0));
+    entries.add(Map.entry(size, step));
     entries.sort(Comparator.comparingDouble(Map.Entry::getValue));
     Map<String, Double> more = new LinkedHashMap<>();
     entries.forEach(entry -> more.put(entry.getKey(), entry.getValue()));

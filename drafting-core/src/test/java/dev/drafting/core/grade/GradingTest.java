@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.SerialCopy;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.geometry.Curve;
@@ -18,7 +19,6 @@ import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -102,19 +102,9 @@ class GradingTest {
     for (int left = 2; left > 0; left--) {
       List<Finding> findings = grading.findings();
       assertEquals(left, findings.size(), findings.toString());
-      grading = grading.with(proposed(findings.get(0)));
+      grading = grading.with(VestRules.proposed(findings.get(0)));
     }
     assertEquals(List.of(), grading.findings());
-  }
-
-  private static GradeRule proposed(Finding finding) {
-    Map<String, String> data = finding.remedies().get(0).data();
-    return GradeRule.of(
-        data.getOrDefault("grade.piece", ""),
-        data.getOrDefault("grade.edge", ""),
-        data.getOrDefault("grade.next", ""),
-        Length.parse(data.getOrDefault("grade.across", "")),
-        Length.parse(data.getOrDefault("grade.along", "")));
   }
 
   @Test
@@ -154,6 +144,7 @@ class GradingTest {
     Grading grading = Grading.of(vest, "M", VestRules.rules("front"));
     assertThrows(DraftingException.class, () -> grading.with("M", 1));
     assertThrows(DraftingException.class, () -> grading.with("L", 0));
+    assertThrows(DraftingException.class, () -> grading.with("L", -0.0));
     assertThrows(DraftingException.class, () -> grading.with("L", Double.NaN));
     assertThrows(DraftingException.class, () -> grading.with("L", 51));
     assertThrows(DraftingException.class, () -> grading.pattern("L"));
@@ -185,6 +176,7 @@ class GradingTest {
         VestRules.grading().toString());
     assertEquals(VestRules.grading(), VestRules.grading());
     assertEquals(VestRules.grading().hashCode(), VestRules.grading().hashCode());
+    assertEquals(VestRules.grading(), SerialCopy.of(VestRules.grading()));
     assertEquals("size XL", VestRules.grading().pattern("XL").version());
     Point fold = VestRules.grading().pattern("XL").piece("front").corner("neck", "fold").at();
     assertEquals(0, fold.x(), 0);

@@ -1,11 +1,13 @@
 package dev.drafting.core.grade;
 
+import dev.drafting.core.finding.Finding;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.trace.TapedHalf;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** A vest of 92 cm round, and the rules of practice for 4 cm of girth. */
 final class VestRules {
@@ -50,5 +52,16 @@ final class VestRules {
     List<GradeRule> rules = new ArrayList<>(rules("front"));
     rules.addAll(rules("back"));
     return Grading.of(vest(), "M", rules).with("S", -1).with("L", 1).with("XL", 2).with("3XL", 3.5);
+  }
+
+  /** The rule for one corner that a finding proposes first. */
+  static GradeRule proposed(Finding finding) {
+    Map<String, String> data = finding.remedies().get(0).data();
+    return GradeRule.of(
+        data.getOrDefault("grade.piece", ""),
+        data.getOrDefault("grade.edge", ""),
+        data.getOrDefault("grade.next", ""),
+        Length.parse(data.getOrDefault("grade.across", "")),
+        Length.parse(data.getOrDefault("grade.along", "")));
   }
 }
