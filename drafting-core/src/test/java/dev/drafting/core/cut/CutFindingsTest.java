@@ -16,8 +16,6 @@ import dev.drafting.core.pattern.LineRole;
 import dev.drafting.core.pattern.Patch;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
-import dev.drafting.core.pattern.Profile;
-import dev.drafting.core.pattern.ProfileLine;
 import dev.drafting.core.pattern.SeamFinish;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -65,17 +63,10 @@ class CutFindingsTest {
     assertEquals(List.of(), laid(banded, 75, 226.5));
     assertEquals(List.of("patch.reaches-out"), laid(banded, 75, 228));
     assertEquals(List.of("patch.reaches-out"), laid(banded, 75, 238));
-    Finish sewnInside = finish("sewn inside", 5, -13, LineRole.JOIN);
+    Finish sewnInside = Finishes.oneLine("sewn inside", 5, -13, LineRole.JOIN);
     assertEquals(List.of("patch.reaches-out"), laid(BASE.withFinish("top", sewnInside), 75, 238));
-    Finish stitchedInside = finish("stitched inside", 5, -13, LineRole.TOPSTITCH);
+    Finish stitchedInside = Finishes.oneLine("stitched inside", 5, -13, LineRole.TOPSTITCH);
     assertEquals(List.of(), laid(BASE.withFinish("top", stitchedInside), 75, 238));
-  }
-
-  private static Finish finish(String id, double cut, double line, LineRole role) {
-    return new Finishes.Other(
-        id,
-        Profile.of(
-            new ProfileLine(LineRole.CUT, Length.mm(cut)), new ProfileLine(role, Length.mm(line))));
   }
 
   /** Where a piece cannot be cut, that is the finding, and not what lies on it. */

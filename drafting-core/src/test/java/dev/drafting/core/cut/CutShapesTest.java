@@ -2,10 +2,13 @@ package dev.drafting.core.cut;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.drafting.core.finding.Finding;
 import dev.drafting.core.geometry.Arc;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Transform;
+import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.offset.CornerTreatment;
@@ -135,6 +138,19 @@ class CutShapesTest {
         cut(once).labels());
   }
 
+  /** The other cut line of a strap 10 mm wide lies nearer to its seam than many a notch. */
+  @Test
+  void aNotchOfANarrowStrapLiesOnItsOwnSide() {
+    Piece strap =
+        Rectangles.piece("strap", 10, 300)
+            .withFinish("right", SEAM)
+            .withFinish("left", SEAM)
+            .withNotch(Notch.of("right", Length.mm(120), "middle"));
+    CutNotch notch = cut(strap).notches().get(0);
+    assertEquals(0, notch.at().distanceTo(new Point(17, 120)).toMm(), 1e-9);
+    assertEquals(0, notch.inward().minus(new Vector(-1, 0)).length().toMm(), 1e-9);
+  }
+
   /** An inner corner rounded with 5 mm: the cut line has no point 7 mm outside of it. */
   @Test
   void aNotchWithoutACutLineOfItsOwnLiesOnTheNearest() {
@@ -188,6 +204,33 @@ class CutShapesTest {
           "told from edge " + first);
       assertEquals(marked, lines.get(0).curve().length().toMm(), 1e-6);
     }
+  }
+
+  /** Nothing in common: the whole cut line of the inner piece is marked. */
+  @Test
+  void aPieceWithinAnotherIsMarkedAllRound() {
+    CutPlan plan = CutPlan.of(within(new Vector(50, 50)));
+    assertEquals(List.of(), plan.findings());
+    List<MarkingLine> lines = plan.pieces().get(0).markings();
+    assertEquals(
+        List.of("bottom and right and top and left of lining: transfer"),
+        lines.stream().map(MarkingLine::label).toList());
+    assertEquals(2 * (100 + 80), lines.get(0).curve().length().toMm(), 1e-6);
+    assertEquals(
+        List.of("paper.too-small"),
+        CutPlan.of(within(new Vector(101, 50))).findings().stream().map(Finding::id).toList());
+  }
+
+  private static Pattern within(Vector at) {
+    Transform moved = Transform.translation(at);
+    Piece lining =
+        Piece.of(
+            "lining",
+            Rectangles.piece("lining", 100, 80).edges().stream()
+                .map(edge -> Edge.of(edge.name(), edge.curve().map(moved)))
+                .toList());
+    return Pattern.of("vest", List.of(Rectangles.piece("back", 200, 300), lining), List.of())
+        .withSharedPaper(SharedPaper.of("both", "back", "lining"));
   }
 
   @Test

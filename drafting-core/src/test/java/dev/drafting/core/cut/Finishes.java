@@ -63,6 +63,11 @@ final class Finishes {
             line(LineRole.CUT, -0.5), line(LineRole.JOIN, -showing), line(LineRole.FOLD, 0)));
   }
 
+  /** A finish that is not of the trade: cut there, and one line beside it. */
+  static Finish oneLine(String id, double cut, double mm, LineRole role) {
+    return new Other(id, Profile.of(line(LineRole.CUT, cut), line(role, mm)));
+  }
+
   /** A vest with a banded neck, bound armholes and a hem, ready to be cut. */
   static Pattern vest() {
     Pattern pattern = Vests.seamed();

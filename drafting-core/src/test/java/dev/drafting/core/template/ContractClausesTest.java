@@ -10,10 +10,12 @@ import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
+import dev.drafting.core.pattern.Cutting;
 import dev.drafting.core.pattern.Edge;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -61,12 +63,6 @@ class ContractClausesTest {
             .accepted(most.text(LengthUnit.CM, 1) + " or less");
       }
     }
-
-    @Override
-    public Pattern draw(Dimensions given) {
-      check(given);
-      return super.draw(given);
-    }
   }
 
   /** Where dimensions do not go together, the nearest that do are tried. */
@@ -105,6 +101,8 @@ class ContractClausesTest {
   void aTestOfATemplateTellsWhatItDoesNotKeep() {
     TemplateContractTest kept = () -> new Tube(0, 1);
     kept.keepsTheContract();
+    assertEquals(200, kept.tries());
+    assertEquals(1, kept.seed());
     TemplateContractTest broken = () -> new Tube(1, 1);
     AssertionError e = assertThrows(AssertionError.class, broken::keepsTheContract);
     assertTrue(
@@ -251,6 +249,45 @@ class ContractClausesTest {
   void moreGirthIsAskedForWithinTheBounds() {
     assertEquals(List.of(), TemplateContract.check(girth(110, 110.5, 111), 1, 2));
     assertEquals(List.of(), TemplateContract.check(girth(110, 110, 110), 1, 2));
+  }
+
+  /**
+   * What counts is the cloth of all pieces as often as they are cut: two halves that are 1 mm wider
+   * do not make up for two linings that are 1.5 mm narrower each.
+   */
+  @Test
+  void widthIsThatOfAllPiecesAsOftenAsTheyAreCut() {
+    assertEquals(List.of(), TemplateContract.check(new Lined(0.9), 1, 2));
+    String told = TemplateContract.check(new Lined(1.5), 1, 2).get(0);
+    assertTrue(told.startsWith("more girth does not make the pieces wider"), told);
+  }
+
+  /** A tube with a pair of linings that are narrower by so much where its halves are 1 mm wider. */
+  private static final class Lined extends Tube {
+    private static final long serialVersionUID = 1L;
+    private final double shrinking;
+
+    Lined(double shrinking) {
+      super(0, 1);
+      this.shrinking = shrinking;
+    }
+
+    @Override
+    public boolean growsEvenly() {
+      return false;
+    }
+
+    @Override
+    public Pattern draw(Dimensions given) {
+      Pattern tube = super.draw(given);
+      double width = 500 - shrinking * given.length("girth").toMm() / 4;
+      Piece lining =
+          Piece.of("lining", half("lining", width, given.length("length").toMm()).edges())
+              .withCutting(Cutting.onFold(2));
+      List<Piece> pieces = new ArrayList<>(tube.pieces());
+      pieces.add(lining);
+      return Pattern.of(tube.name(), pieces, tube.seams());
+    }
   }
 
   private static GarmentTemplate girth(double least, double usual, double most) {
