@@ -160,7 +160,7 @@ public final class Cloth implements Serializable {
   }
 
   private static void requirePositive(String what, Length length) {
-    if (!length.isPositive() || length.compareTo(Length.cm(10_000)) > 0) {
+    if (!length.isPositive()) {
       throw DraftingException.of(what + " has no usable size")
           .value(length)
           .accepted("over 0 mm, to 100 m");
