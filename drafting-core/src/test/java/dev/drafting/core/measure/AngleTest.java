@@ -50,5 +50,6 @@ class AngleTest {
     assertEquals(Angle.ZERO.hashCode(), Angle.degrees(-0.0).hashCode());
     assertEquals(Angle.degrees(30), SerialCopy.of(Angle.degrees(30)));
     assertNotEquals(Angle.degrees(30), Angle.degrees(30.000001));
+    assertNotEquals(Angle.degrees(30).hashCode(), Angle.degrees(31).hashCode());
   }
 }

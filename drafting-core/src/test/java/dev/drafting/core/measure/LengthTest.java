@@ -160,6 +160,7 @@ class LengthTest {
   void textTakesTheDecimalsAskedFor() {
     assertEquals("13 mm", Length.mm(12.5).text(LengthUnit.MM, 0));
     assertEquals("12.3457 mm", Length.mm(12.345678).text(LengthUnit.MM, 4));
+    assertEquals("12.345678 mm", Length.mm(12.345678).text(LengthUnit.MM, 9));
     assertThrows(DraftingException.class, () -> Length.mm(1).text(LengthUnit.MM, 10));
     assertThrows(DraftingException.class, () -> Length.mm(1).text(LengthUnit.MM, -1));
   }
