@@ -1,10 +1,10 @@
 package dev.drafting.core.assembly;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.finding.Finding;
+import dev.drafting.core.finding.Remedy;
 import dev.drafting.core.finding.Severity;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
@@ -130,8 +130,14 @@ class AssemblyFindingsTest {
         "at the side seam the edge makes a dent: the corners (back 165°, front 165°) add up to 329°"
             + " instead of 180°", // 180 less atan(60 / 220) on either piece
         crossings.get(1).reason());
+    assertEquals(
+        List.of(
+            "Lay the pieces together along the side seam and draw the edge smoothly across it;"
+                + " together the corners lose 149°.",
+            "If it is meant to be a point, declare the corner pointed."),
+        crossings.get(1).remedies().stream().map(Remedy::text).toList());
     for (Finding finding : crossings) {
-      assertFalse(finding.remedies().isEmpty());
+      assertEquals(2, finding.remedies().size());
     }
   }
 
@@ -151,6 +157,35 @@ class AssemblyFindingsTest {
         findings(pattern.withCrossingTolerance(Angle.degrees(12.1))).stream()
             .filter(f -> f.place().names().contains("hem"))
             .count());
+  }
+
+  /** Two corners of 84 degrees make a point of 168, one of 81 at the fold a point of 163. */
+  @Test
+  void aPointIsToldFromADent() {
+    Finding hem =
+        findings(Vests.joined(straightHem("front"), straightHem("back"))).stream()
+            .filter(f -> f.place().names().contains("hem"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(hem.reason().startsWith("at the side seam the edge makes a point: "), hem.reason());
+    assertTrue(hem.remedies().get(0).text().endsWith("together the corners gain 12°."));
+    Point foot = new Point(0, -30);
+    Point b = new Point(200, 0);
+    Point c = new Point(200, 300);
+    Point d = new Point(0, 300);
+    Piece peaked =
+        Piece.of(
+            "skirt",
+            List.of(
+                Edge.of("hem", Curve.line(foot, b)),
+                Edge.of("side", Curve.line(b, c)),
+                Edge.of("waist", Curve.line(c, d)),
+                Edge.onFold(Curve.line(d, foot))));
+    Finding fold = findings(Pattern.of("skirt", List.of(peaked), List.of())).get(0);
+    assertTrue(
+        fold.reason()
+            .startsWith("hem meets the fold at 81° instead of 90°: unfolded it makes a point at "),
+        fold.reason());
   }
 
   /** Flared by 6 degrees with a straight hem: the corner at the side has 84 degrees. */
