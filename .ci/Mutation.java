@@ -74,8 +74,8 @@ class Mutation {
   private static void row(String name, List<Change> changes) {
     long noticed = changes.stream().filter(Change::isNoticed).count();
     long stopped = changes.stream().filter(Change::isStopped).count();
-    System.out.printf(
-        Locale.ROOT, "%s | %d | %d | %d | %.1f%n", name, changes.size(), noticed, stopped, 100.0 * noticed / changes.size());
+    double percent = changes.isEmpty() ? 100 : 100.0 * noticed / changes.size();
+    System.out.printf(Locale.ROOT, "%s | %d | %d | %d | %.1f%n", name, changes.size(), noticed, stopped, percent);
   }
 
   private static List<Path> packages() throws IOException {
@@ -124,6 +124,9 @@ class Mutation {
             .start();
     if (maven.waitFor() != 0) {
       System.err.println(name(sources) + " could not be measured; see " + module + "/target/mutation.log");
+    } else if (!Files.exists(report(sources))) {
+      Files.createDirectories(report(sources).getParent());
+      Files.writeString(report(sources), "<mutations/>"); // annotations alone: nothing that can be changed
     }
   }
 }
