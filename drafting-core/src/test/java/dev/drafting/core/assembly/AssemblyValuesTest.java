@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
 import dev.drafting.core.finding.Remedy;
+import dev.drafting.core.finding.Place;
+import dev.drafting.core.SerialCopy;
 import dev.drafting.core.geometry.Arc;
 import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
@@ -16,12 +18,14 @@ import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.measure.LengthUnit;
 import dev.drafting.core.pattern.Edge;
+import dev.drafting.core.pattern.EdgeRef;
 import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.pattern.Vests;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class AssemblyValuesTest {
@@ -46,6 +50,39 @@ class AssemblyValuesTest {
     assertEquals(neck.parts(), longer.opening("neck").parts());
     List<Junction> junctions = VEST.junctions();
     differ(junctions.get(0), junctions.get(1));
+  }
+
+  @Test
+  void truingsDifferByAllThatIsAskedOfThem() {
+    PatternTruing truing = PatternTruing.of(Vests.plain());
+    Length one = Length.mm(1);
+    EdgeRef side = EdgeRef.parse("front side");
+    assertEquals(truing, PatternTruing.of(Vests.plain()));
+    List<PatternTruing> others =
+        List.of(
+            PatternTruing.of(Vests.plain().withVersion("2")),
+            truing.evened(one),
+            truing.smoothed(Angle.degrees(3)),
+            truing.withLimit(one),
+            truing.withWandering("front", one),
+            truing.keepingLengthOf(side),
+            truing.withCornersHeld());
+    for (PatternTruing other : others) {
+      differ(truing, other);
+      assertEquals(other, SerialCopy.of(other));
+    }
+    assertEquals(
+        "vest trued: seams evened up to 1 mm, crossings smoothed up to 3°",
+        truing.evened(one).smoothed(Angle.degrees(3)).toString());
+    TruedPattern still = truing.result();
+    differ(still, PatternTruing.of(Vests.plain().withVersion("2")).result());
+    Pattern vest = Vests.plain();
+    differ(still, new TruedPattern(vest, Map.of(side, one), List.of()));
+    Finding note = Finding.note("truing.moved", Place.piece("front"), "moved");
+    differ(still, new TruedPattern(vest, Map.of(), List.of(note)));
+    TruedPattern moved = new TruedPattern(vest, Map.of(side, one), List.of(note));
+    assertEquals(moved, SerialCopy.of(moved));
+    assertEquals("vest: moved by up to 1 mm, 1 finding", moved.toString());
   }
 
   /** A neck that is drawn deeper has the name, the seams and the edges of the one before. */

@@ -108,6 +108,30 @@ class PatternTruingTest {
     assertEquals(299.2, steady.pattern().edge(EdgeRef.parse("front side")).length().toMm(), 0.01);
   }
 
+  /** 5 mm are eased in: 6 mm are evened to 5, and 9 mm are too many to be a hand that wandered. */
+  @Test
+  void easeIsLeftIn() {
+    assertEquals(5, difference(306), 1e-6);
+    assertEquals(5, difference(304), 1e-6);
+    assertEquals(9, difference(309), 1e-6);
+  }
+
+  private static double difference(double front) {
+    Point a = new Point(0, 0);
+    Point d = new Point(0, 300);
+    Pattern tube =
+        Pattern.of(
+            "tube",
+            List.of(piece("front", a, d, front), piece("back", a, d, 300)),
+            List.of(Seam.of("side", "front side", "back side").withEase(Length.mm(5))));
+    Pattern trued = PatternTruing.of(tube).evened(Length.mm(3)).result().pattern();
+    return trued
+        .edge(EdgeRef.parse("front side"))
+        .length()
+        .minus(trued.edge(EdgeRef.parse("back side")).length())
+        .toMm();
+  }
+
   /** What is kept is not moved: the other side takes all of it; and that is told. */
   @Test
   void anEdgeWhoseLengthIsKeptTakesNoPart() {
