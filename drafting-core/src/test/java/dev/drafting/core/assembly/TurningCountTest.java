@@ -167,4 +167,35 @@ class TurningCountTest {
     assertEquals(
         neck.lengthAt(Length.mm(-w)).toMm(), parts.stream().mapToDouble(Length::toMm).sum(), 1e-9);
   }
+
+  /**
+   * A straight hem 20 mm lower on a skirt that flares by 10 degrees on either side of two pieces:
+   * each of four halves is 20 tan 10 wider there; narrower where it tapers.
+   */
+  @Test
+  void straightHemsRunOnToTheirSides() {
+    for (double flare : new double[] {10, 0, -10}) {
+      Opening hem = Assembly.of(skirt(Math.toRadians(flare))).opening("hem");
+      assertEquals(800, hem.length().toMm(), 1e-9);
+      double expected = 800 + 4 * 20 * Math.tan(Math.toRadians(flare));
+      assertEquals(expected, hem.lengthAt(Length.mm(20)).toMm(), 1e-6, "flare " + flare);
+    }
+  }
+
+  private static Pattern skirt(double flare) {
+    Point a = new Point(0, 0);
+    Point b = new Point(200, 0);
+    Point c = new Point(200 - 300 * Math.tan(flare), 300);
+    Point d = new Point(0, 300);
+    List<Edge> edges =
+        List.of(
+            Edge.of("hem", Curve.line(a, b)),
+            Edge.of("side", Curve.line(b, c)),
+            Edge.of("waist", Curve.line(c, d)),
+            Edge.onFold(Curve.line(d, a)));
+    return Pattern.of(
+        "skirt",
+        List.of(Piece.of("front", edges), Piece.of("back", edges)),
+        List.of(Seam.of("side", "front side", "back side")));
+  }
 }
