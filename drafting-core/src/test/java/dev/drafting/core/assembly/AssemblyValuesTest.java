@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.drafting.core.SerialCopy;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.finding.Finding;
-import dev.drafting.core.finding.Remedy;
 import dev.drafting.core.finding.Place;
-import dev.drafting.core.SerialCopy;
+import dev.drafting.core.finding.Remedy;
 import dev.drafting.core.geometry.Arc;
 import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
