@@ -30,8 +30,8 @@ final class GarmentDoor implements Door {
 
   /** Copies a sound garment to an empty folder; for a drawing, its points are drawn. */
   static GarmentDoor of(Path sound, Path folder, String file) throws IOException {
-    String description = Files.readString(sound.resolve(GarmentFolder.DESCRIPTION));
-    String tracing = Files.readString(sound.resolve(GarmentFolder.TRACING));
+    String description = described(Files.readString(sound.resolve(GarmentFolder.DESCRIPTION)));
+    String tracing = traced(Files.readString(sound.resolve(GarmentFolder.TRACING)));
     Files.writeString(folder.resolve(GarmentFolder.DESCRIPTION), description);
     boolean drawn = file.equals(GarmentFolder.DRAWING);
     String outlines = drawn ? drawing(tracing) : tracing;
@@ -39,6 +39,24 @@ final class GarmentDoor implements Door {
     Files.writeString(drawnOrTraced, outlines);
     String text = file.equals(GarmentFolder.DESCRIPTION) ? description : outlines;
     return new GarmentDoor(folder, file, text);
+  }
+
+  /** Beside what it says already: a sheet beside the pieces, and the front traced again. */
+  private static String described(String description) {
+    return description
+        .replace(
+            "\"pieces\": [",
+            "\"sheet\": {\"width\": \"21 cm\", \"height\": \"297 mm\"}, \"pieces\": [")
+        .replace("\"name\": \"front\",", "\"name\": \"front\", \"again\": [\"front 2\"],");
+  }
+
+  private static String traced(String tracing) {
+    StringBuilder more = new StringBuilder(tracing);
+    tracing
+        .lines()
+        .filter(line -> line.startsWith("front,"))
+        .forEach(line -> more.append(line.replace("front,", "front 2,")).append('\n'));
+    return more.append("sheet,,0,0\nsheet,,21,0\nsheet,,21,29.7\nsheet,,0,29.7\n").toString();
   }
 
   /** A path for every stroke, a unit to the centimetre, y downwards. */
@@ -49,7 +67,8 @@ final class GarmentDoor implements Door {
     String before = "";
     for (String line : tracing.lines().skip(1).toList()) {
       String[] cells = line.split(",", -1);
-      String id = (cells[0] + "." + cells[1]).replace(' ', '_');
+      String edge = cells[1].isEmpty() ? "" : "." + cells[1];
+      String id = (cells[0] + edge).replace(' ', '_');
       if (!id.equals(before)) {
         int times = strokes.merge(id, 1, Integer::sum);
         svg.append(before.isEmpty() ? "\n" : "'/>\n").append("<path id='").append(id);
