@@ -22,6 +22,7 @@ import org.apache.commons.math3.exception.NoBracketingException;
  */
 record Gape(EdgeRef edge, Length amount, String pivot) implements Alteration {
   private static final double WIDEST = Math.toRadians(30);
+  private static final double FIRST_SHARE = 1.0 / 64;
   private static final double ANGLE = 1e-12;
   private static final double PROBE = 1e-6;
   private static final int MOST_STEPS = 100;
@@ -127,8 +128,8 @@ record Gape(EdgeRef edge, Length amount, String pivot) implements Alteration {
         };
     double closing = over.value(PROBE) < over.value(-PROBE) ? WIDEST : -WIDEST;
     try {
-      return new BrentSolver(ANGLE)
-          .solve(MOST_STEPS, over, Math.min(0, closing), Math.max(0, closing));
+      double reach = reach(over, closing);
+      return new BrentSolver(ANGLE).solve(MOST_STEPS, over, Math.min(0, reach), Math.max(0, reach));
     } catch (NoBracketingException | DraftingException e) {
       throw DraftingException.of("the edge cannot give up so much")
           .at(edge.toString())
@@ -136,6 +137,15 @@ record Gape(EdgeRef edge, Length amount, String pivot) implements Alteration {
           .accepted("what a turn of 30 degrees takes out")
           .because(e);
     }
+  }
+
+  /** A turn that is wide enough; a wider one may carry a corner past the edge, which then grows. */
+  private static double reach(UnivariateFunction over, double closing) {
+    double share = FIRST_SHARE;
+    while (share < 1 && over.value(closing * share) > 0) {
+      share *= 2;
+    }
+    return closing * share;
   }
 
   @Override
