@@ -72,6 +72,9 @@ class DraftTest {
     String second = message(none.withFabric("body", JERSEY)::findings);
     assertTrue(second.contains("\"rib\""), second);
     assertTrue(second.contains("beside those for body"), second);
+    TurnedHem hem = TurnedHem.once(Length.mm(20));
+    String unbanded = message(Draft.of(Garments.skirt(hem, hem))::findings);
+    assertTrue(unbanded.contains("a fabric for each of body"), unbanded);
   }
 
   private static String message(java.util.function.Supplier<?> call) {
@@ -140,14 +143,18 @@ class DraftTest {
     Pattern cuffed =
         new BabyTop()
             .pattern()
-            .withFinish("sleeve hem", FoldedBand.cuff(Length.mm(30), Length.mm(7)));
+            .withFinish("sleeve hem", FoldedBand.cuff(Length.mm(30), Length.mm(7)))
+            .withFinish("front hem", FoldedBand.waistRib(Length.mm(30), Length.mm(7)))
+            .withFinish("back hem", FoldedBand.waistRib(Length.mm(30), Length.mm(7)));
     Map<String, Integer> pieces = new TreeMap<>();
     Draft.of(cuffed)
         .withFabric("body", JERSEY)
         .withFabric("rib", RIB)
         .strips()
         .forEach(strip -> pieces.put(strip.name(), strip.pieces().size()));
-    assertEquals("{hem (left) cuff=1, hem (right) cuff=1, neck binding=2}", pieces.toString());
+    assertEquals(
+        "{hem (left) cuff=1, hem (right) cuff=1, hem waist rib=1, neck binding=2}",
+        pieces.toString());
   }
 
   @Test

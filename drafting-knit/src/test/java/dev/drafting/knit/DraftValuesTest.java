@@ -164,6 +164,7 @@ class DraftValuesTest {
         DRAFT.compare(washed),
         washed.compare(DRAFT));
     assertEquals(List.of(), DRAFT.compare(DRAFT).onlyHere());
+    assertEquals(List.of(), washed.compare(washed).onlyHere());
     assertEquals(DRAFT.compare(washed).onlyThere(), washed.compare(DRAFT).onlyHere());
   }
 

@@ -129,8 +129,7 @@ class FinishStepsTest {
     Draft same = draft.withStripRule("neck", StripRule.loop(seam));
     assertSaid(step(same, title), "Do not stretch anything.");
     Draft curves =
-        draft.withStripRule(
-            "neck", StripRule.recommended().withMarks(MarkSpacing.MORE_ON_CURVES));
+        draft.withStripRule("neck", StripRule.recommended().withMarks(MarkSpacing.MORE_ON_CURVES));
     assertSaid(step(curves, title), "until it meets the edge, which is more on curves, and never");
   }
 
@@ -200,13 +199,12 @@ class FinishStepsTest {
     Draft skirt = draft(Garments.skirt(HEM, HEM));
     assertSaid(step(skirt, "Cut"), "Single jersey curls at its cut edges");
     assertFalse(step(skirt, "Cut").contains("Cut the strips"), step(skirt, "Cut"));
-    assertEquals(
-        "Transfer the notches and the centre front and back.", step(skirt, "Mark"));
-    Draft interlock =
-        skirt.withFabric("body", Fabric.of("interlock", Structure.INTERLOCK, 0.5));
+    assertEquals("Transfer the notches and the centre front and back.", step(skirt, "Mark"));
+    Draft interlock = skirt.withFabric("body", Fabric.of("interlock", Structure.INTERLOCK, 0.5));
     assertFalse(step(interlock, "Cut").contains("curls"), step(interlock, "Cut"));
     Draft banded = neck(FoldedBand.of(Length.mm(15), Length.mm(7)));
-    assertSaid(step(banded, "Cut"), "Cut the strips along the greatest stretch: armhole (right) binding ");
+    assertSaid(
+        step(banded, "Cut"), "Cut the strips along the greatest stretch: armhole (right) binding ");
     assertSaid(step(banded, "Mark"), "Mark each strip in four equal lengths");
   }
 
