@@ -3,6 +3,7 @@ package dev.drafting.core.assembly;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.drafting.core.geometry.Arc;
+import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.measure.Angle;
@@ -182,14 +183,31 @@ class TurningCountTest {
     }
   }
 
-  private static Pattern skirt(double flare) {
-    Point a = new Point(0, 0);
+  /** A hem that winds and turns by nothing from the fold to the side has parallels as long. */
+  @Test
+  void windingHemsRunOnToTheirSides() {
+    Point a = new Point(0, 15);
     Point b = new Point(200, 0);
+    Curve winding = Curve.of(new Cubic(a, new Point(70, 15), new Point(130, 0), b));
+    for (double flare : new double[] {10, 0, -10}) {
+      Opening hem = Assembly.of(skirt(winding, Math.toRadians(flare))).opening("hem");
+      double expected = hem.length().toMm() + 4 * 20 * Math.tan(Math.toRadians(flare));
+      assertEquals(expected, hem.lengthAt(Length.mm(20)).toMm(), 0.01, "flare " + flare);
+    }
+  }
+
+  private static Pattern skirt(double flare) {
+    return skirt(Curve.line(new Point(0, 0), new Point(200, 0)), flare);
+  }
+
+  private static Pattern skirt(Curve hem, double flare) {
+    Point a = hem.start();
+    Point b = hem.end();
     Point c = new Point(200 - 300 * Math.tan(flare), 300);
     Point d = new Point(0, 300);
     List<Edge> edges =
         List.of(
-            Edge.of("hem", Curve.line(a, b)),
+            Edge.of("hem", hem),
             Edge.of("side", Curve.line(b, c)),
             Edge.of("waist", Curve.line(c, d)),
             Edge.onFold(Curve.line(d, a)));
