@@ -9,6 +9,7 @@ import dev.drafting.core.cut.CutPlan;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Vector;
 import dev.drafting.core.measure.Length;
 import dev.drafting.core.offset.Offset;
 import dev.drafting.core.offset.OffsetEdge;
@@ -21,6 +22,7 @@ import dev.drafting.core.pattern.Pattern;
 import dev.drafting.core.pattern.Piece;
 import dev.drafting.core.pattern.Profile;
 import dev.drafting.core.pattern.ProfileLine;
+import dev.drafting.core.pattern.Seam;
 import dev.drafting.core.pattern.SeamFinish;
 import dev.drafting.core.pattern.Tees;
 import dev.drafting.core.pattern.Vests;
@@ -220,6 +222,49 @@ class AlterationTest {
     assertEquals(
         vest.piece("front").corner("side", "armhole").interiorAngle(),
         scooped.piece("front").corner("side", "armhole").interiorAngle());
+  }
+
+  /** Whichever side is named, 100 mm above the hem both move out by 5 mm. */
+  @Test
+  void reshapesBothSidesOfASeamAlike() {
+    for (String edge : List.of("front side", "back side")) {
+      Pattern hipped = hipped(edge, "hem", "armhole").applyTo(vest);
+      for (String side : List.of("front side", "back side")) {
+        assertHip(vest.edge(EdgeRef.parse(side)).curve(), hipped, side, 100);
+      }
+    }
+  }
+
+  /** Where the one side is sewn end to start, it is 100 mm above the hem from its other end. */
+  @Test
+  void reshapesASideThatRunsTheOtherWay() {
+    Piece front = Vests.plain().piece("front").unfolded();
+    Pattern whole =
+        Pattern.of(
+            "vest",
+            List.of(front, Piece.of("back", front.edges())),
+            List.of(Seam.of("side", "front side (right)", "back side (left)").endToStart()));
+    Pattern hipped = hipped("front side (right)", "hem", "armhole (right)").applyTo(whole);
+    Curve right = whole.edge(EdgeRef.parse("front side (right)")).curve();
+    assertHip(right, hipped, "front side (right)", 100);
+    Curve left = whole.edge(EdgeRef.parse("back side (left)")).curve();
+    assertHip(left, hipped, "back side (left)", left.length().toMm() - 100);
+  }
+
+  private static Alteration hipped(String edge, String below, String above) {
+    return Alteration.reshape(
+        edge,
+        EdgePlace.at(below),
+        EdgePlace.from(below, Length.mm(100)),
+        EdgePlace.at(above),
+        Length.mm(5));
+  }
+
+  private static void assertHip(Curve before, Pattern hipped, String edge, double along) {
+    Curve after = hipped.edge(EdgeRef.parse(edge)).curve();
+    Vector outward = before.directionAt(Length.mm(along)).left().times(-5);
+    Point out = before.pointAt(Length.mm(along)).plus(outward);
+    assertEquals(0, after.nearest(out).distance().toMm(), 0.05, edge);
   }
 
   @Test
