@@ -88,6 +88,8 @@ class AlterationValuesTest {
         "gape {edge=front / neck, amount=10 mm, pivot=side}", gape.id() + " " + gape.settings());
     Alteration seam = Alteration.finish("front neck", SeamFinish.of(TEN));
     assertEquals("finish", seam.id());
+    assertEquals("finish front / neck as seam with 10 mm allowance", seam.describe());
+    assertEquals(seam.describe(), seam.toString());
   }
 
   /** Raised by as much as it was lowered, a neck or a shoulder lies where it was. */

@@ -38,9 +38,10 @@ class GapeTest {
 
   @Test
   void itReadsWell() {
+    Alteration gape = Alteration.takeOutGape("front neck", EIGHT, "armhole");
     assertEquals(
-        "take a gape of 8 mm out of front / neck, running to nothing at armhole",
-        Alteration.takeOutGape("front neck", EIGHT, "armhole").describe());
+        "take a gape of 8 mm out of front / neck, running to nothing at armhole", gape.describe());
+    assertEquals(gape.describe(), gape.toString());
   }
 
   @Test
