@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 class FinishStepsTest {
   private static final TurnedHem HEM = TurnedHem.once(Length.mm(20));
 
-  private static Draft draft(Pattern pattern) {
+  static Draft draft(Pattern pattern) {
     return Draft.of(pattern)
         .withFabric("body", Fabric.of("jersey", Structure.JERSEY, 0.50))
         .withFabric("rib", Fabric.of("rib", Structure.RIB, 0.80));
@@ -43,7 +43,7 @@ class FinishStepsTest {
     return draft(Vest.plain().neck(finish).pattern());
   }
 
-  private static String step(Draft draft, String title) {
+  static String step(Draft draft, String title) {
     return draft.orderOfWork().stream()
         .filter(step -> step.title().startsWith(title))
         .map(Step::text)
@@ -51,7 +51,7 @@ class FinishStepsTest {
         .orElseThrow(() -> new AssertionError(title + " is not in " + draft.orderOfWork()));
   }
 
-  private static void assertSaid(String text, String... parts) {
+  static void assertSaid(String text, String... parts) {
     for (String part : parts) {
       assertTrue(text.contains(part), part + " is not in: " + text);
     }
