@@ -52,7 +52,7 @@ final class EdgeFit {
     Knots knots = form.knots;
     for (int part = 0; part < knots.parts(); part++) {
       int from = 0;
-      while (from + 1 < kept.length && fitted.share(from + 1) <= knots.from(part)) {
+      while (from + 2 < kept.length && fitted.share(from + 1) <= knots.from(part)) {
         from++;
       }
       int to = from + 1;
