@@ -83,16 +83,20 @@ class PatternTruingTest {
     assertEquals("vest: nothing moved, 0 findings", trued.toString());
   }
 
+  /** Two pieces whose sides are so long, in mm, sewn with so much ease. */
+  private static Pattern tube(double front, double back, Length ease) {
+    Point a = new Point(0, 0);
+    Point d = new Point(0, 300);
+    return Pattern.of(
+        "tube",
+        List.of(piece("front", a, d, front), piece("back", a, d, back)),
+        List.of(Seam.of("side", "front side", "back side").withEase(ease)));
+  }
+
   /** Moving the corners one after the other cannot do with less than all at once. */
   @Test
   void nothingMovesMoreThanIsNeeded() {
-    Point a = new Point(0, 0);
-    Point d = new Point(0, 300);
-    Pattern tube =
-        Pattern.of(
-            "tube",
-            List.of(piece("front", a, d, 301), piece("back", a, d, 299)),
-            List.of(Seam.of("side", "front side", "back side")));
+    Pattern tube = tube(301, 299, Length.ZERO);
     TruedPattern trued = PatternTruing.of(tube).evened(Length.mm(3)).result();
     // One is made 1 mm shorter and the other 1 mm longer; half of that at either end.
     assertEquals(300, trued.pattern().edge(EdgeRef.parse("front side")).length().toMm(), 0.01);
@@ -117,13 +121,7 @@ class PatternTruingTest {
   }
 
   private static double difference(double front) {
-    Point a = new Point(0, 0);
-    Point d = new Point(0, 300);
-    Pattern tube =
-        Pattern.of(
-            "tube",
-            List.of(piece("front", a, d, front), piece("back", a, d, 300)),
-            List.of(Seam.of("side", "front side", "back side").withEase(Length.mm(5))));
+    Pattern tube = tube(front, 300, Length.mm(5));
     Pattern trued = PatternTruing.of(tube).evened(Length.mm(3)).result().pattern();
     return trued
         .edge(EdgeRef.parse("front side"))
@@ -135,13 +133,7 @@ class PatternTruingTest {
   /** What is kept is not moved: the other side takes all of it; and that is told. */
   @Test
   void anEdgeWhoseLengthIsKeptTakesNoPart() {
-    Point a = new Point(0, 0);
-    Point d = new Point(0, 300);
-    Pattern tube =
-        Pattern.of(
-            "tube",
-            List.of(piece("front", a, d, 301), piece("back", a, d, 299)),
-            List.of(Seam.of("side", "front side", "back side")));
+    Pattern tube = tube(301, 299, Length.ZERO);
     TruedPattern trued =
         PatternTruing.of(tube)
             .evened(Length.mm(3))
