@@ -1,7 +1,7 @@
 package dev.drafting.core.alter;
 
+import static dev.drafting.core.Values.differ;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -197,16 +197,6 @@ class AlterationValuesTest {
             List.of(Seam.of("right", "front right", "back left").endToStart()));
     assertEquals("let out 5 mm at the right seam", girth.proposal(paired).orElseThrow().describe());
     assertTrue(WantedMeasure.girth("right", TEN, TEN).proposal(tube).isEmpty());
-  }
-
-  private static void differ(Object one, Object same, Object... others) {
-    assertEquals(one, same);
-    assertEquals(one.hashCode(), same.hashCode());
-    assertNotEquals(one, "something else");
-    for (Object other : others) {
-      assertNotEquals(one, other);
-      assertNotEquals(one.hashCode(), other.hashCode());
-    }
   }
 
   @Test

@@ -1,5 +1,6 @@
 package dev.drafting.core.lay;
 
+import static dev.drafting.core.Values.differ;
 import static dev.drafting.core.lay.RemnantProperties.laid;
 import static dev.drafting.core.lay.RemnantProperties.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -8,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.drafting.core.SerialCopy;
 import dev.drafting.core.finding.DraftingException;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -23,17 +23,6 @@ class LayValuesTest {
 
   private static String accepted(Executable refused) {
     return assertThrows(DraftingException.class, refused).accepted();
-  }
-
-  private static void differ(Object one, Object same, Object... others) {
-    assertEquals(one, same);
-    assertEquals(one.hashCode(), same.hashCode());
-    assertEquals(one, SerialCopy.of(one));
-    assertNotEquals(one, "something else");
-    for (Object other : others) {
-      assertNotEquals(one, other);
-      assertNotEquals(one.hashCode(), other.hashCode());
-    }
   }
 
   @Test

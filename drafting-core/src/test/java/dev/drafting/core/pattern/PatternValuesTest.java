@@ -1,8 +1,8 @@
 package dev.drafting.core.pattern;
 
+import static dev.drafting.core.Values.differ;
 import static dev.drafting.core.pattern.Refusals.refusal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.SerialCopy;
@@ -18,16 +18,6 @@ import org.junit.jupiter.api.Test;
 class PatternValuesTest {
   private static final Length NINE = Length.mm(9);
   private static final Piece FRONT = Vests.piece("front", Vests.FRONT);
-
-  private static void differ(Object one, Object same, Object... others) {
-    assertEquals(one, same);
-    assertEquals(one.hashCode(), same.hashCode());
-    assertNotEquals(one, "something else");
-    for (Object other : others) {
-      assertNotEquals(one, other);
-      assertNotEquals(one.hashCode(), other.hashCode());
-    }
-  }
 
   @Test
   void finishesDifferByTheirSettings() {

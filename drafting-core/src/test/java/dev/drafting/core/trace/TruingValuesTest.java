@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import static dev.drafting.core.Values.differ;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -85,16 +86,6 @@ class TruingValuesTest {
         "front: no such edge was traced. Found: sleeve. "
             + "Accepted: hem, side, armhole, shoulder, neck.",
         assertThrows(DraftingException.class, () -> report.edge("sleeve")).getMessage());
-  }
-
-  private static void differ(Object one, Object same, Object... others) {
-    assertEquals(one, same);
-    assertEquals(one.hashCode(), same.hashCode());
-    assertNotEquals(one, "something else");
-    for (Object other : others) {
-      assertNotEquals(one, other);
-      assertNotEquals(one.hashCode(), other.hashCode());
-    }
   }
 
   @Test
