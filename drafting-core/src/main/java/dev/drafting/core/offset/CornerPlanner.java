@@ -8,6 +8,7 @@ import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Brings the parallels of two neighbouring segments together. Gaps are closed by the treatment,
@@ -20,6 +21,9 @@ final class CornerPlanner {
 
   private static final double STRAIGHT = 1e-9;
 
+  /** Curves fitted beside a short tail may lie off by this many times its length. */
+  private static final double ASIDE = 10;
+
   private final ParallelRun a;
   private final ParallelRun b;
   private final CornerShape shape;
@@ -30,7 +34,7 @@ final class CornerPlanner {
     this.b = b;
     this.joinEdge = joinEdge;
     this.shape =
-        CornerShape.of(a.source().end(), a.endWay(), b.startWay(), a.distance(), b.distance());
+        CornerShape.of(a.sourceEnd(), a.endWay(), b.startWay(), a.distance(), b.distance());
   }
 
   /**
@@ -56,7 +60,7 @@ final class CornerPlanner {
    */
   static CornerPlan throughCorner(ParallelRun a, ParallelRun b, int joinEdge) {
     List<Strand> across = new ArrayList<>();
-    Point corner = a.source().end();
+    Point corner = a.sourceEnd();
     double last = a.lastForward();
     double first = b.firstForward();
     addLine(across, OffsetTag.STEP, joinEdge, a.pointAt(last), corner);
@@ -80,7 +84,7 @@ final class CornerPlanner {
     if (turnedBack) {
       return pastCusps(treatment);
     }
-    if (Math.abs(reachA) <= TOUCHING && Math.abs(reachB) <= TOUCHING) {
+    if (shape.touches()) {
       return bridge(a.end(), List.of(), b.start());
     }
     if (treatment.kind() == CornerTreatment.Kind.SQUARE && canBeSquare()) {
@@ -153,10 +157,46 @@ final class CornerPlanner {
     }
     double last = a.lastForward();
     double first = b.firstForward();
+    CornerPlan cut = cutTail(last, first);
+    if (cut != null) {
+      return cut;
+    }
     Point tip = tipOf(last, first, treatment);
     List<Strand> across = line(OffsetTag.JOIN, a.pointAt(last), tip);
     across.addAll(line(OffsetTag.JOIN, tip, b.pointAt(first)));
     return new CornerPlan(last, List.of(), across, List.of(), first);
+  }
+
+  /**
+   * Where a curve is too tight on both sides of the corner, its parallel crosses itself before one
+   * cusp and behind the other. The tail between may be so flat that the fitted curves miss each
+   * other: then they are cut half-way along it.
+   *
+   * @return null if the second cusp lies ahead of the first
+   */
+  private @Nullable CornerPlan cutTail(double last, double first) {
+    Point cusp = a.pointAt(last);
+    Vector tail = b.pointAt(first).minus(cusp);
+    if (tail.dot(shape.wayA()) >= 0) {
+      return null;
+    }
+    CornerPlan crossing = CornerTrim.crossing(a, b, shape);
+    if (crossing != null) {
+      return crossing;
+    }
+    Point middle = cusp.plus(tail.times(0.5));
+    Vector aside = tail.left().times(ASIDE);
+    Line across = new Line(middle.plus(aside.negated()), middle.plus(aside));
+    CornerTrim.Place leave = CornerTrim.firstOn(a.reversed(), across);
+    CornerTrim.Place reach = CornerTrim.firstOn(b, across);
+    return leave == null || reach == null
+        ? null
+        : new CornerPlan(
+            a.strands().size() - leave.at(),
+            List.of(),
+            line(OffsetTag.JOIN, leave.point(), reach.point()),
+            List.of(),
+            reach.at());
   }
 
   /**

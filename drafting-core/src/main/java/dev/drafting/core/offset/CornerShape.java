@@ -56,6 +56,11 @@ record CornerShape(
     return (other - c * own) / (s == 0 ? Double.MIN_NORMAL : s);
   }
 
+  /** Whether the two parallels meet already. */
+  boolean touches() {
+    return Math.abs(reachA) <= CornerPlanner.TOUCHING && Math.abs(reachB) <= CornerPlanner.TOUCHING;
+  }
+
   Point endA() {
     return corner.plus(outwardA().times(distanceA));
   }

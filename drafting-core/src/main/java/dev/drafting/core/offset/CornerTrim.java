@@ -12,6 +12,9 @@ final class CornerTrim {
   private static final int NEWTON_STEPS = 12;
   private static final double MET = 1e-10;
 
+  /** Parallels are looked at for a crossing as far from the corner as this many distances. */
+  private static final double FAR = 10;
+
   /** A place on a run and the point there. */
   record Place(double at, Point point) {}
 
@@ -30,7 +33,7 @@ final class CornerTrim {
       continued = continueB(a, b, shape, shape.reachB());
     }
     if (continued == null) {
-      continued = cutBoth(a, b);
+      continued = crossing(a, b, shape);
     }
     return continued != null ? continued : reach(a, b, shape);
   }
@@ -116,16 +119,25 @@ final class CornerTrim {
     return null;
   }
 
-  private static @Nullable CornerPlan cutBoth(ParallelRun a, ParallelRun b) {
+  /**
+   * Cuts both runs where they cross nearest to the corner: what crosses much farther away is for
+   * the whole outline to find.
+   *
+   * @return null if they do not cross
+   */
+  static @Nullable CornerPlan crossing(ParallelRun a, ParallelRun b, CornerShape shape) {
+    double far = FAR * shape.wider();
     int last = a.strands().size() - 1;
+    int first = last - reach(a.reversed(), far);
+    int end = reach(b, far);
     double best = Double.POSITIVE_INFINITY;
     CornerPlan plan = null;
-    for (int i = last; i >= 0 && last - i < best; i--) {
+    for (int i = last; i > first && last - i < best; i--) {
       Strand one = a.strands().get(i);
       if (one.turnedBack()) {
         continue;
       }
-      for (int j = 0; j < b.strands().size() && last - i + j < best; j++) {
+      for (int j = 0; j < end && last - i + j < best; j++) {
         Strand two = b.strands().get(j);
         if (two.turnedBack()) {
           continue;
@@ -138,6 +150,17 @@ final class CornerTrim {
       }
     }
     return plan;
+  }
+
+  /** How many strands a run has before the first one that begins farther away from its start. */
+  private static int reach(ParallelRun run, double far) {
+    List<Strand> strands = run.strands();
+    int count = 1;
+    while (count < strands.size()
+        && run.sourceStart().distanceTo(strands.get(count).start()).toMm() <= far) {
+      count++;
+    }
+    return count;
   }
 
   /**

@@ -38,7 +38,7 @@ final class FoldedBack {
       List<ParallelRun> neighbours, ParallelRun hem, List<Double> folds, int joinEdge) {
     this.neighbour = neighbours.get(neighbours.size() - 1);
     this.hem = hem;
-    this.corner = hem.source().start();
+    this.corner = hem.sourceStart();
     this.outward = Parallels.outward(hem.startWay());
     this.folds = folds;
     this.joinEdge = joinEdge;

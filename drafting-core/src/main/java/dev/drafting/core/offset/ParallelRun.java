@@ -9,24 +9,55 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * The strands parallel to one segment of one edge, before they are joined to their neighbours.
- * Places on a run are numbers from 0 to the number of strands: 1.25 is a quarter along the second.
+ * The strands parallel to segments of one edge that follow each other without a corner, before they
+ * are joined to their neighbours. Places on a run are numbers from 0 to the number of strands: 1.25
+ * is a quarter along the second.
  *
  * @param edge the edge
- * @param index the segment's place in the edge
- * @param source the segment
+ * @param first the segment it begins beside
+ * @param last the segment it ends beside
  * @param distance millimetres, + to the right of the direction of travel
- * @param strands what runs beside it, end to end
+ * @param strands what runs beside them, end to end
  * @param backwards whether this run has been turned round; its strands then keep the origins of the
  *     run as it was
  */
 record ParallelRun(
-    int edge, int index, Segment source, double distance, List<Strand> strands, boolean backwards) {
+    int edge, Source first, Source last, double distance, List<Strand> strands, boolean backwards) {
   private static final int HALVINGS = 50;
+
+  /**
+   * A segment of an edge.
+   *
+   * @param segment the segment, in the direction in which the run is travelled
+   * @param index its place in the edge
+   */
+  record Source(Segment segment, int index) {
+    Source reversed() {
+      return new Source(segment.reversed(), index);
+    }
+  }
 
   static ParallelRun of(Segment source, int edge, int index, double distance, double tolerance) {
     List<Strand> strands = Parallels.of(source, edge, index, distance, tolerance);
-    return new ParallelRun(edge, index, source, distance, strands, false);
+    Source only = new Source(source, index);
+    return new ParallelRun(edge, only, only, distance, strands, false);
+  }
+
+  /** Runs of an edge that run on into each other, as one. */
+  static ParallelRun joined(List<ParallelRun> runs) {
+    ParallelRun one = runs.get(0);
+    ParallelRun other = runs.get(runs.size() - 1);
+    List<Strand> strands = runs.stream().flatMap(run -> run.strands.stream()).toList();
+    return runs.size() == 1
+        ? one
+        : new ParallelRun(one.edge, one.first, other.last, one.distance, strands, false);
+  }
+
+  /** Whether the next run of the edge goes on where this one ends, without a corner between. */
+  boolean runsOnInto(ParallelRun next) {
+    return !endsTurnedBack()
+        && !next.startsTurnedBack()
+        && CornerShape.of(sourceEnd(), endWay(), next.startWay(), distance, distance).touches();
   }
 
   Point start() {
@@ -37,12 +68,20 @@ record ParallelRun(
     return strands.get(strands.size() - 1).end();
   }
 
+  Point sourceStart() {
+    return first.segment.start();
+  }
+
+  Point sourceEnd() {
+    return last.segment.end();
+  }
+
   Vector startWay() {
-    return source.directionAt(0);
+    return first.segment.directionAt(0);
   }
 
   Vector endWay() {
-    return source.directionAt(1);
+    return last.segment.directionAt(1);
   }
 
   boolean startsTurnedBack() {
@@ -117,7 +156,7 @@ record ParallelRun(
     Origin origin = strands.get(strand).origin();
     Point point =
         origin == null ? fitted : origin.parallel(fitted, backwards ? -distance : distance);
-    Point end = source.end();
+    Point end = sourceEnd();
     return Math.hypot(point.x() - end.x(), point.y() - end.y()) >= Math.abs(distance);
   }
 
@@ -138,7 +177,7 @@ record ParallelRun(
       turned.add(reversed(strand));
     }
     Collections.reverse(turned);
-    return new ParallelRun(edge, index, source.reversed(), -distance, turned, !backwards);
+    return new ParallelRun(edge, last.reversed(), first.reversed(), -distance, turned, !backwards);
   }
 
   static Strand reversed(Strand strand) {
@@ -153,7 +192,9 @@ record ParallelRun(
   /** A straight continuation of this run, beyond its end or before its start. */
   Strand continuation(Point from, Point to, boolean beyondEnd) {
     boolean atEnd = beyondEnd != backwards;
-    Origin origin = new Origin(backwards ? source.reversed() : source, index, 0, 1).endOnly(atEnd);
+    Source source = beyondEnd ? last : first;
+    Segment own = backwards ? source.segment.reversed() : source.segment;
+    Origin origin = new Origin(own, source.index, 0, 1).endOnly(atEnd);
     return Strand.parallel(new Line(from, to), edge, origin);
   }
 

@@ -72,15 +72,32 @@ final class RawOutline {
       Strand first = kept.get(0);
       Strand last = kept.get(kept.size() - 1);
       if (run.startsTurnedBack() && first.origin() != null) {
-        trimmings.add(tight(run, first.start(), run.source().lengthTo(first.origin().from())));
+        Length until = lengthTo(run, first.origin(), first.origin().from());
+        trimmings.add(tight(run, first.start(), until));
       }
       if (run.endsTurnedBack() && last.origin() != null) {
-        Length until = run.source().lengthTo(last.origin().to());
-        trimmings.add(tight(run, last.end(), run.source().length().minus(until)));
+        Length until = lengthTo(run, last.origin(), last.origin().to());
+        trimmings.add(tight(run, last.end(), length(run).minus(until)));
       }
     }
     trimmings.removeIf(trimming -> !trimming.lost().isPositive());
     return trimmings;
+  }
+
+  /** How long the edge is from where the run begins to a place beside it. */
+  private Length lengthTo(ParallelRun run, Origin origin, double at) {
+    return length(run.edge(), run.first().index(), origin.index())
+        .plus(origin.segment().lengthTo(at));
+  }
+
+  private Length length(ParallelRun run) {
+    return length(run.edge(), run.first().index(), run.last().index() + 1);
+  }
+
+  private Length length(int edge, int from, int to) {
+    return edges.get(edge).curve().segments().subList(from, to).stream()
+        .map(Segment::length)
+        .reduce(Length.ZERO, Length::plus);
   }
 
   private Trimming tight(ParallelRun run, Point at, Length lost) {
@@ -89,31 +106,44 @@ final class RawOutline {
 
   private void runBeside(double tolerance) {
     for (int edge = 0; edge < edges.size(); edge++) {
-      int before = runs.size();
-      addRuns(edge, CornerPlanner.TOUCHING, tolerance);
-      if (runs.size() == before) {
-        addRuns(edge, 0, tolerance);
+      List<ParallelRun> own = runsBeside(edge, CornerPlanner.TOUCHING, tolerance);
+      if (own.isEmpty()) {
+        own = runsBeside(edge, 0, tolerance);
       }
-      if (runs.size() == before) {
+      if (own.isEmpty()) {
         throw DraftingException.of("the edge has no length")
             .at(edges.get(edge).name())
             .value(edges.get(edge).curve())
             .accepted("an edge longer than 0 mm");
       }
+      addJoined(own);
+    }
+  }
+
+  /** What runs on without a corner is one run, so that a corner may be cut anywhere on it. */
+  private void addJoined(List<ParallelRun> own) {
+    int from = 0;
+    for (int to = 1; to <= own.size(); to++) {
+      if (to == own.size() || !own.get(to - 1).runsOnInto(own.get(to))) {
+        runs.add(ParallelRun.joined(own.subList(from, to)));
+        from = to;
+      }
     }
   }
 
   /** Beside longer ones, segments shorter than the ends of edges may be apart get no parallel. */
-  private void addRuns(int edge, double longerThan, double tolerance) {
+  private List<ParallelRun> runsBeside(int edge, double longerThan, double tolerance) {
+    List<ParallelRun> own = new ArrayList<>();
     List<Segment> segments = edges.get(edge).curve().segments();
     double distance = edges.get(edge).distance().toMm();
     for (int index = 0; index < segments.size(); index++) {
       checkRadius(segments.get(index), edge, distance);
       Box box = segments.get(index).bounds();
       if (Math.max(box.maxX() - box.minX(), box.maxY() - box.minY()) > longerThan) {
-        runs.add(ParallelRun.of(segments.get(index), edge, index, distance, tolerance));
+        own.add(ParallelRun.of(segments.get(index), edge, index, distance, tolerance));
       }
     }
+    return own;
   }
 
   private void checkRadius(Segment segment, int edge, double distance) {

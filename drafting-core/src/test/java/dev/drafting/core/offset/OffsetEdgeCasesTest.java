@@ -8,6 +8,7 @@ import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
+import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.geometry.Transform;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
@@ -198,5 +199,40 @@ class OffsetEdgeCasesTest {
 
   private static Point p(double x, double y) {
     return new Point(x, y);
+  }
+
+  /**
+   * The sides of a beanie as a hand copied them: what is folded up ends far along them, where they
+   * lie 0.00005 mm off the square end that its parallel would have at the corner.
+   */
+  @Test
+  void aDeepHemBetweenSidesThatWaverEndsOnThem() {
+    List<OffsetEdge> edges =
+        List.of(
+            Outlines.line("brim", -60, 0, 0, 175, 0),
+            OffsetEdge.of("right", wavering(175, 0, 1), Length.ZERO),
+            Outlines.line("top", 0, 175, 240, 0, 240),
+            OffsetEdge.of("left", wavering(0, 240, -1), Length.ZERO));
+    OffsetResult result = judged(edges);
+    assertEquals(2 * (175 + 240 - 60), result.outline().length().toMm(), 0.01);
+    assertEquals(4, result.parts().size(), result::toString);
+    assertTrue(result.trimmings().isEmpty(), result::toString);
+  }
+
+  /** Cubics 30 mm long, up or down, the middle of each a little beside the line. */
+  private static Curve wavering(double x, double from, int way) {
+    List<Segment> cubics = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      double y = from + way * 30.0 * i;
+      double off = 1e-4 * Math.cos(2.5 * i);
+      double on = 1e-4 * Math.cos(2.5 * i + 2.5);
+      cubics.add(
+          new Cubic(
+              new Point(i == 0 ? x : x + off, y),
+              new Point(x + off, y + way * 10),
+              new Point(x + on, y + way * 20),
+              new Point(i == 7 ? x : x + on, y + way * 30)));
+    }
+    return Curve.of(cubics);
   }
 }
