@@ -239,7 +239,7 @@ final class EdgeFitter {
     }
     boolean[] kept = new boolean[weights.length];
     for (int i = 0; i < kept.length; i++) {
-      kept[i] = weights[i] > 0;
+      kept[i] = weights[i] > 0 || samples.isSure(i);
     }
     return plain(form, samples, ends, refusesFew(kept) ? kept : EdgeFit.all(kept.length), fitted);
   }

@@ -15,16 +15,28 @@ final class HalfOutline {
         Joining.half(
             piece, truing.tracing().edges().stream().map(Stroke::of).collect(Collectors.toList()));
     Noise noise = truing.noise(outline);
+    List<Ends> ends = new ArrayList<>();
+    List<EdgeFitter> fitters = new ArrayList<>();
+    List<EdgeFit> fits = new ArrayList<>();
+    for (int i = 0; i < outline.size(); i++) {
+      Stroke stroke = outline.get(i);
+      ends.add(truing.ends(stroke.name, i == 0, i == outline.size() - 1));
+      fitters.add(truing.fitter(stroke.name, noise, List.of(stroke.samples)));
+      fits.add(fitters.get(i).fit(stroke.samples, ends.get(i)));
+    }
+    fits =
+        SharedCorners.kept(
+            fits, false, (edge, samples) -> fitters.get(edge).fit(samples, ends.get(edge)));
     List<FittedEdge> edges = new ArrayList<>();
     for (int i = 0; i < outline.size(); i++) {
       Stroke stroke = outline.get(i);
-      Ends ends = truing.ends(stroke.name, i == 0, i == outline.size() - 1);
-      EdgeFitter fitter = truing.fitter(stroke.name, noise, List.of(stroke.samples));
-      EdgeFit fit = fitter.fit(stroke.samples, ends);
+      EdgeFit fit = fits.get(i);
       TracedSide side = new TracedSide("", stroke, fit);
-      FittedEdge edge = new FittedEdge(stroke.name, ends, fit, List.of(side), null);
+      FittedEdge edge = new FittedEdge(stroke.name, ends.get(i), fit, List.of(side), null);
       edges.add(
-          edge.isPerhapsPointed() ? edge.comparedWith(fitter.again(fit, ends.pointed())) : edge);
+          edge.isPerhapsPointed()
+              ? edge.comparedWith(fitters.get(i).again(fit, ends.get(i).pointed()))
+              : edge);
     }
     return new Outline(piece, edges, noise, Transform.identity(), true, false);
   }

@@ -62,7 +62,7 @@ final class LeastSquares {
       tracks[e] = runs.get(e).track;
       xs[e] = unknowns.xs(e);
       ys[e] = unknowns.ys(e);
-      even[e] = new Evenness(tracks[e].knots, runs.get(e).noise);
+      even[e] = new Evenness(runs.get(e));
     }
     this.normal = new double[unknowns.count()][unknowns.count()];
     this.right = new double[unknowns.count()];
@@ -335,7 +335,8 @@ final class LeastSquares {
 
   /**
    * Prefers curves that are drawn at an even speed, give or take a quarter: a curve that doubles
-   * back on itself costs as much as points several times the noise away.
+   * back on itself costs as much as points several times the noise away. Where the points are fewer
+   * than the numbers that decide how a curve lies, it costs as much to turn aside.
    */
   private final class Evenness {
     private static final int PLACES = 8;
@@ -345,14 +346,17 @@ final class LeastSquares {
     private final double[] waysX;
     private final double[] waysY;
     private final double weight;
+    private final boolean stiff;
     private double usual;
 
-    Evenness(Knots knots, double noise) {
+    Evenness(Run run) {
+      Knots knots = run.track.knots;
       int places = knots.isStraight() ? 0 : 1 + PLACES * knots.parts();
       this.shares = new double[places];
       this.waysX = new double[places];
       this.waysY = new double[places];
-      this.weight = noise / UNEVEN;
+      this.weight = run.noise / UNEVEN;
+      this.stiff = run.counting() < Form.curved(knots).freedom(Ends.FREE);
       for (int i = 0; i < places; i++) {
         int part = Math.min(i / PLACES, knots.parts() - 1);
         double rest = (double) (i - part * PLACES) / PLACES;
@@ -376,16 +380,26 @@ final class LeastSquares {
       Track track = tracks[e];
       for (int i = 0; i < shares.length; i++) {
         track.look(shares[i]);
-        size = 0;
-        track.knots.slopes(track.part, track.u, weights);
-        for (int c = 0; c <= track.knots.degree; c++) {
-          double slope = weight / usual * weights[c];
-          put(xs[e][track.part + c], slope * waysX[i]);
-          put(ys[e][track.part + c], slope * waysY[i]);
-        }
         double speed = track.dx * waysX[i] + track.dy * waysY[i];
-        addEquation(weight * (speed / usual - 1));
+        addSlope(e, waysX[i], waysY[i], speed / usual - 1);
+        if (stiff) {
+          double aside = track.dy * waysX[i] - track.dx * waysY[i];
+          addSlope(e, -waysY[i], waysX[i], aside / usual);
+        }
       }
+    }
+
+    /** An equation for the place looked at: its speed in a direction, by so much off. */
+    private void addSlope(int e, double towardsX, double towardsY, double off) {
+      Track track = tracks[e];
+      size = 0;
+      track.knots.slopes(track.part, track.u, weights);
+      for (int c = 0; c <= track.knots.degree; c++) {
+        double slope = weight / usual * weights[c];
+        put(xs[e][track.part + c], slope * towardsX);
+        put(ys[e][track.part + c], slope * towardsY);
+      }
+      addEquation(weight * off);
     }
   }
 }

@@ -21,12 +21,19 @@ final class LyingOutline {
     }
     List<Stroke> outline = Joining.whole(piece, strokes);
     Noise noise = truing.noise(outline);
+    SharedCorners.Fitter fitter =
+        (edge, samples) ->
+            truing.fitter(outline.get(edge).name, noise, List.of(samples)).fit(samples, Ends.FREE);
+    List<EdgeFit> fits = new ArrayList<>();
+    for (int i = 0; i < outline.size(); i++) {
+      fits.add(fitter.fit(i, outline.get(i).samples));
+    }
+    fits = SharedCorners.kept(fits, true, fitter);
     List<FittedEdge> edges = new ArrayList<>();
-    for (Stroke stroke : outline) {
-      EdgeFit fit =
-          truing.fitter(stroke.name, noise, List.of(stroke.samples)).fit(stroke.samples, Ends.FREE);
-      TracedSide side = new TracedSide("", stroke, fit);
-      edges.add(new FittedEdge(stroke.name, Ends.FREE, fit, List.of(side), null));
+    for (int i = 0; i < outline.size(); i++) {
+      Stroke stroke = outline.get(i);
+      TracedSide side = new TracedSide("", stroke, fits.get(i));
+      edges.add(new FittedEdge(stroke.name, Ends.FREE, fits.get(i), List.of(side), null));
     }
     return new Outline(piece, edges, noise, Transform.identity(), false, false);
   }

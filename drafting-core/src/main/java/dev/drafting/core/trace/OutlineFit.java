@@ -19,12 +19,6 @@ final class OutlineFit {
   /** One false alarm in a hundred. */
   private static final double DEVIATIONS = 2.58;
 
-  /**
-   * The squares of gaps between strokes that a wandering pencil exceeds once in a hundred times, in
-   * variances: two ends, each off in two directions.
-   */
-  private static final double WIDE_GAP = 4 * Math.log(100);
-
   private final Outline outline;
   private final List<FittedEdge> edges;
   private final double noise;
@@ -140,7 +134,8 @@ final class OutlineFit {
     for (int i = 0; i <= n; i++) {
       boolean fold = outline.folded() && (i == 0 || i == n);
       double gap = fold ? 0 : gap(edges.get((i + n - 1) % n).fit(), edges.get(i % n).fit());
-      surety[i] = gap > WIDE_GAP * variance ? wander / Math.sqrt(gap / 2 - variance) : 1;
+      surety[i] =
+          gap > SharedCorners.WIDE_GAP * variance ? wander / Math.sqrt(gap / 2 - variance) : 1;
     }
     return surety;
   }

@@ -1,6 +1,7 @@
 package dev.drafting.core.trace;
 
 import dev.drafting.core.geometry.Point;
+import java.util.Arrays;
 
 /** One edge in a least squares: its points, how much they count, and where the edge runs now. */
 final class Run {
@@ -47,6 +48,11 @@ final class Run {
     }
     this.start = samples.start(counting(0, 1));
     this.end = samples.end(counting(root.length - 1, -1));
+  }
+
+  /** How many points count. */
+  int counting() {
+    return (int) Arrays.stream(root).filter(one -> one > 0).count();
   }
 
   /** The first point from here on that counts. */

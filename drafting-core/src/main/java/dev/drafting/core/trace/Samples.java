@@ -29,6 +29,11 @@ final class Samples {
 
   private final @Nullable Point end;
 
+  /** Whether its first point is where it starts without a doubt, and its last where it ends. */
+  private final boolean sureStart;
+
+  private final boolean sureEnd;
+
   private final int[] stops;
   private double @Nullable [] differences;
   private int order;
@@ -42,7 +47,9 @@ final class Samples {
       double independent,
       int[] stops,
       @Nullable Point start,
-      @Nullable Point end) {
+      @Nullable Point end,
+      boolean sureStart,
+      boolean sureEnd) {
     this.x = x;
     this.y = y;
     this.share = share;
@@ -50,18 +57,31 @@ final class Samples {
     this.stops = stops;
     this.start = start;
     this.end = end;
+    this.sureStart = sureStart;
+    this.sureEnd = sureEnd;
   }
 
   /** Points in the order in which they were traced. */
   static Samples traced(double[] x, double[] y) {
     int[] stops = stops(x, y);
-    return new Samples(x, y, shares(x, y, stops), independent(x, y, stops), stops, null, null);
+    double independent = independent(x, y, stops);
+    return new Samples(x, y, shares(x, y, stops), independent, stops, null, null, false, false);
   }
 
   /** Points of both sides of a whole piece, laid on each other. */
   static Samples averaged(
       double[] x, double[] y, double[] share, double independent, Point start, Point end) {
-    return new Samples(x, y, share, independent, new int[0], start, end);
+    return new Samples(x, y, share, independent, new int[0], start, end, false, false);
+  }
+
+  /** The same points, of which the first or the last are no slips. */
+  Samples withSureEnds(boolean first, boolean last) {
+    return new Samples(x, y, share, independent, stops, start, end, first, last);
+  }
+
+  /** Whether a point is known to be no slip. */
+  boolean isSure(int point) {
+    return (sureStart && point == 0) || (sureEnd && point == size() - 1);
   }
 
   int size() {
@@ -103,7 +123,7 @@ final class Samples {
       mappedX[i] = point.x();
       mappedY[i] = point.y();
     }
-    return new Samples(mappedX, mappedY, share, independent, stops, start, end);
+    return new Samples(mappedX, mappedY, share, independent, stops, start, end, sureStart, sureEnd);
   }
 
   /** What the noise is judged from, see {@link Noise}. */

@@ -55,13 +55,13 @@ final class WholeOutline {
 
   private Outline averaged() {
     List<EdgeFit> fits = new ArrayList<>();
-    List<Track> roughly = new ArrayList<>();
     for (Stroke stroke : loop) {
-      Samples samples = stroke.map(rough.frame).samples;
-      EdgeFit fit = fitter(stroke.name).fit(samples, Ends.FREE);
-      fits.add(fit);
-      roughly.add(fit.track());
+      fits.add(fitter(stroke.name).fit(stroke.map(rough.frame).samples, Ends.FREE));
     }
+    fits =
+        SharedCorners.kept(
+            fits, true, (edge, points) -> fitter(loop.get(edge).name).fit(points, Ends.FREE));
+    List<Track> roughly = fits.stream().map(EdgeFit::track).collect(Collectors.toList());
     FoldLine fold = rough.refined(roughly);
     Transform rest = rough.frame.inverse().then(fold.frame);
     List<EdgeFit> placed = new ArrayList<>();
