@@ -336,7 +336,8 @@ final class LeastSquares {
   /**
    * Prefers curves that are drawn at an even speed, give or take a quarter: a curve that doubles
    * back on itself costs as much as points several times the noise away. Where the points are fewer
-   * than the numbers that decide how a curve lies, it costs as much to turn aside.
+   * than the numbers that decide how a curve lies, or an outline has pulled it back on itself, it
+   * costs as much to turn aside.
    */
   private final class Evenness {
     private static final int PLACES = 8;
@@ -346,7 +347,7 @@ final class LeastSquares {
     private final double[] waysX;
     private final double[] waysY;
     private final double weight;
-    private final boolean stiff;
+    private final boolean firm;
     private double usual;
 
     Evenness(Run run) {
@@ -356,7 +357,7 @@ final class LeastSquares {
       this.waysX = new double[places];
       this.waysY = new double[places];
       this.weight = run.noise / UNEVEN;
-      this.stiff = run.counting() < Form.curved(knots).freedom(Ends.FREE);
+      this.firm = run.firm;
       for (int i = 0; i < places; i++) {
         int part = Math.min(i / PLACES, knots.parts() - 1);
         double rest = (double) (i - part * PLACES) / PLACES;
@@ -382,7 +383,7 @@ final class LeastSquares {
         track.look(shares[i]);
         double speed = track.dx * waysX[i] + track.dy * waysY[i];
         addSlope(e, waysX[i], waysY[i], speed / usual - 1);
-        if (stiff) {
+        if (firm) {
           double aside = track.dy * waysX[i] - track.dx * waysY[i];
           addSlope(e, -waysY[i], waysX[i], aside / usual);
         }

@@ -3,7 +3,9 @@ package dev.drafting.core.trace;
 import dev.drafting.core.geometry.Point;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * All edges of an outline in one least squares: each as straight or as curved as it was found to
@@ -22,6 +24,10 @@ final class OutlineFit {
   private final Outline outline;
   private final List<FittedEdge> edges;
   private final double noise;
+
+  /** How surely strokes say where each corner is. */
+  private final double[] surety;
+
   private final List<Run> runs = new ArrayList<>();
   private LeastSquares squares;
 
@@ -29,21 +35,47 @@ final class OutlineFit {
     this.outline = outline;
     this.edges = outline.edges();
     this.noise = outline.noise().mm;
-    double[] surety = surety();
-    for (int i = 0; i < edges.size(); i++) {
-      FittedEdge edge = edges.get(i);
-      EdgeFit fit = edge.fit();
-      Track found = fit.track();
-      Track track = new Track(found.knots, found.cx.clone(), found.cy.clone());
-      double start = edge.ends().start().isOnFold() ? 0 : surety[i];
-      double end = edge.ends().end().isOnFold() ? 0 : surety[i + 1];
-      double wander = Math.max(fit.rms(), Noise.LEAST_MM) * surety(fit);
-      runs.add(new Run(fit.samples, weights(fit), track, feet(fit), start, end, wander));
+    this.surety = surety();
+    this.squares = settled(Set.of());
+    Set<Integer> folded = folded();
+    if (!folded.isEmpty()) {
+      this.squares = settled(folded);
     }
-    this.squares = squares(edges.stream().map(FittedEdge::ends).toList());
-    squares.settle(LITTLE);
     keepHandles();
     runThrough();
+  }
+
+  /** All edges as they were found, brought together, some of them the firmer. */
+  private LeastSquares settled(Set<Integer> firm) {
+    runs.clear();
+    for (int i = 0; i < edges.size(); i++) {
+      runs.add(run(i, firm.contains(i)));
+    }
+    LeastSquares settled = squares(edges.stream().map(FittedEdge::ends).toList());
+    settled.settle(LITTLE);
+    return settled;
+  }
+
+  private Run run(int i, boolean firm) {
+    FittedEdge edge = edges.get(i);
+    EdgeFit fit = edge.fit();
+    Track found = fit.track();
+    Track track = new Track(found.knots, found.cx.clone(), found.cy.clone());
+    double start = edge.ends().start().isOnFold() ? 0 : surety[i];
+    double end = edge.ends().end().isOnFold() ? 0 : surety[i + 1];
+    double wander = Math.max(fit.rms(), firm ? noise : Noise.LEAST_MM) * surety(fit);
+    return new Run(fit.samples, weights(fit), track, feet(fit), start, end, wander, firm);
+  }
+
+  /** The edges that double back on themselves since they share their corners. */
+  private Set<Integer> folded() {
+    Set<Integer> folded = new HashSet<>();
+    for (int i = 0; i < edges.size(); i++) {
+      if (runs.get(i).track.isFolded() && !edges.get(i).fit().track().isFolded()) {
+        folded.add(i);
+      }
+    }
+    return folded;
   }
 
   /** The edges as they run now, each from corner to corner. */

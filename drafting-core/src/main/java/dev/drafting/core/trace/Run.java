@@ -20,6 +20,9 @@ final class Run {
   /** How far the pencil wandered, in mm. */
   final double noise;
 
+  /** Whether the edge had better not turn away from the directions that it begins with. */
+  final boolean firm;
+
   final Point start;
   final Point end;
   final double[] feet;
@@ -34,12 +37,14 @@ final class Run {
       double[] feet,
       double startWeight,
       double endWeight,
-      double noise) {
+      double noise,
+      boolean firm) {
     this.samples = samples;
     this.track = track;
     this.startWeight = startWeight;
     this.endWeight = endWeight;
     this.noise = noise;
+    this.firm = firm || counting(weights) < Form.curved(track.knots).freedom(Ends.FREE);
     this.feet = feet;
     this.distances = new double[samples.size()];
     this.root = new double[samples.size()];
@@ -50,9 +55,8 @@ final class Run {
     this.end = samples.end(counting(root.length - 1, -1));
   }
 
-  /** How many points count. */
-  int counting() {
-    return (int) Arrays.stream(root).filter(one -> one > 0).count();
+  private static long counting(double[] weights) {
+    return Arrays.stream(weights).filter(weight -> weight > 0).count();
   }
 
   /** The first point from here on that counts. */

@@ -40,7 +40,7 @@ final class SplineFit implements Fitted {
     }
     double start = ends.start().isOnFold() ? 0 : 1;
     double end = ends.end().isOnFold() ? 0 : 1;
-    Run run = new Run(samples, weights, track, feet, start, end, noise);
+    Run run = new Run(samples, weights, track, feet, start, end, noise, false);
     LeastSquares squares = new LeastSquares(List.of(run), unknowns(knots, ends));
     if (near == null) {
       squares.lay();
