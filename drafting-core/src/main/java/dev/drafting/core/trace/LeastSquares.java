@@ -335,9 +335,8 @@ final class LeastSquares {
 
   /**
    * Prefers curves that are drawn at an even speed, give or take a quarter: a curve that doubles
-   * back on itself costs as much as points several times the noise away. Where the points are fewer
-   * than the numbers that decide how a curve lies, or an outline has pulled it back on itself, it
-   * costs as much to turn aside.
+   * back on itself costs as much as points several times the noise away. Where an outline led an
+   * edge astray it costs as much to turn aside.
    */
   private final class Evenness {
     private static final int PLACES = 8;

@@ -21,6 +21,12 @@ final class OutlineFit {
   /** One false alarm in a hundred. */
   private static final double DEVIATIONS = 2.58;
 
+  /** No edge becomes so much longer by sharing its corners. */
+  private static final double LONGER = 1.3;
+
+  /** By so many times the noise may it become longer besides. */
+  private static final double WANDERS = 5;
+
   private final Outline outline;
   private final List<FittedEdge> edges;
   private final double noise;
@@ -36,24 +42,24 @@ final class OutlineFit {
     this.edges = outline.edges();
     this.noise = outline.noise().mm;
     this.surety = surety();
-    this.squares = settled(Set.of());
-    Set<Integer> folded = folded();
-    if (!folded.isEmpty()) {
-      this.squares = settled(folded);
+    this.squares = broughtTogether(Set.of());
+    Set<Integer> astray = astray();
+    if (!astray.isEmpty()) {
+      this.squares = broughtTogether(astray);
     }
-    keepHandles();
-    runThrough();
   }
 
   /** All edges as they were found, brought together, some of them the firmer. */
-  private LeastSquares settled(Set<Integer> firm) {
+  private LeastSquares broughtTogether(Set<Integer> firm) {
     runs.clear();
     for (int i = 0; i < edges.size(); i++) {
       runs.add(run(i, firm.contains(i)));
     }
-    LeastSquares settled = squares(edges.stream().map(FittedEdge::ends).toList());
-    settled.settle(LITTLE);
-    return settled;
+    LeastSquares found = squares(edges.stream().map(FittedEdge::ends).toList());
+    found.settle(LITTLE);
+    found = keepingHandles(found);
+    runThrough(found);
+    return found;
   }
 
   private Run run(int i, boolean firm) {
@@ -67,15 +73,23 @@ final class OutlineFit {
     return new Run(fit.samples, weights(fit), track, feet(fit), start, end, wander, firm);
   }
 
-  /** The edges that double back on themselves since they share their corners. */
-  private Set<Integer> folded() {
-    Set<Integer> folded = new HashSet<>();
+  /**
+   * The edges that double back on themselves since they share their corners, have run away, or
+   * might as well be twice as long: few points say little of what lies between them.
+   */
+  private Set<Integer> astray() {
+    Set<Integer> astray = new HashSet<>();
     for (int i = 0; i < edges.size(); i++) {
-      if (runs.get(i).track.isFolded() && !edges.get(i).fit().track().isFolded()) {
-        folded.add(i);
+      Track own = edges.get(i).fit().track();
+      Track shared = runs.get(i).track;
+      double length = shared.length();
+      boolean away = length > LONGER * own.length() + WANDERS * noise;
+      boolean folded = shared.isFolded() && !own.isFolded();
+      if (away || folded || lengthDeviation(i) > length) {
+        astray.add(i);
       }
     }
-    return folded;
+    return astray;
   }
 
   /** The edges as they run now, each from corner to corner. */
@@ -123,7 +137,7 @@ final class OutlineFit {
     return new LeastSquares(runs, unknowns.numbered());
   }
 
-  private void keepHandles() {
+  private LeastSquares keepingHandles(LeastSquares found) {
     List<Ends> handled = new ArrayList<>();
     boolean changed = false;
     for (int i = 0; i < edges.size(); i++) {
@@ -132,25 +146,27 @@ final class OutlineFit {
       changed |= !kept.equals(asked);
       handled.add(kept);
     }
-    if (changed) {
-      squares = squares(handled);
-      squares.settle(LITTLE);
+    if (!changed) {
+      return found;
     }
+    LeastSquares again = squares(handled);
+    again.settle(LITTLE);
+    return again;
   }
 
-  private void runThrough() {
+  private void runThrough(LeastSquares found) {
     boolean any = false;
     int corners = outline.folded() ? edges.size() - 1 : edges.size();
     for (int i = 0; i < corners; i++) {
       int next = (i + 1) % edges.size();
-      double turn = Math.abs(squares.turn(i, next));
-      if (turn < SLIGHT && turn < DEVIATIONS * squares.turnDeviation(i, next, noise)) {
-        squares.runThrough(i, next);
+      double turn = Math.abs(found.turn(i, next));
+      if (turn < SLIGHT && turn < DEVIATIONS * found.turnDeviation(i, next, noise)) {
+        found.runThrough(i, next);
         any = true;
       }
     }
     if (any) {
-      squares.settle(LITTLE);
+      found.settle(LITTLE);
     }
   }
 

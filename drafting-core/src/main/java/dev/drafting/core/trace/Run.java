@@ -1,7 +1,6 @@
 package dev.drafting.core.trace;
 
 import dev.drafting.core.geometry.Point;
-import java.util.Arrays;
 
 /** One edge in a least squares: its points, how much they count, and where the edge runs now. */
 final class Run {
@@ -44,7 +43,7 @@ final class Run {
     this.startWeight = startWeight;
     this.endWeight = endWeight;
     this.noise = noise;
-    this.firm = firm || counting(weights) < Form.curved(track.knots).freedom(Ends.FREE);
+    this.firm = firm;
     this.feet = feet;
     this.distances = new double[samples.size()];
     this.root = new double[samples.size()];
@@ -53,10 +52,6 @@ final class Run {
     }
     this.start = samples.start(counting(0, 1));
     this.end = samples.end(counting(root.length - 1, -1));
-  }
-
-  private static long counting(double[] weights) {
-    return Arrays.stream(weights).filter(weight -> weight > 0).count();
   }
 
   /** The first point from here on that counts. */
