@@ -141,9 +141,10 @@ public final class EdgeReport implements Serializable {
   /**
    * How far the length may be off because the pencil wandered: its standard deviation, as the
    * points and their noise let it be reckoned. In two cases of three the true length lies within
-   * it, in 19 of 20 within twice as much.
+   * it, in 19 of 20 within twice as much. Where the points are too few to tell it is the length
+   * itself.
    *
-   * @return zero or more
+   * @return zero to the length
    */
   public Length lengthUncertainty() {
     return lengthUncertainty;

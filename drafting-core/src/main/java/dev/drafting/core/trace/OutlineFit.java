@@ -74,18 +74,17 @@ final class OutlineFit {
   }
 
   /**
-   * The edges that double back on themselves since they share their corners, have run away, or
-   * might as well be twice as long: few points say little of what lies between them.
+   * The edges that double back on themselves since they share their corners, or have run away: few
+   * points say little of what lies between them.
    */
   private Set<Integer> astray() {
     Set<Integer> astray = new HashSet<>();
     for (int i = 0; i < edges.size(); i++) {
       Track own = edges.get(i).fit().track();
       Track shared = runs.get(i).track;
-      double length = shared.length();
-      boolean away = length > LONGER * own.length() + WANDERS * noise;
+      boolean away = shared.length() > LONGER * own.length() + WANDERS * noise;
       boolean folded = shared.isFolded() && !own.isFolded();
-      if (away || folded || lengthDeviation(i) > length) {
+      if (away || folded) {
         astray.add(i);
       }
     }
@@ -97,9 +96,9 @@ final class OutlineFit {
     return runs.get(edge).track;
   }
 
-  /** The standard deviation of an edge's length, in mm. */
+  /** The standard deviation of an edge's length, in mm; no more than the length itself. */
   double lengthDeviation(int edge) {
-    return squares.lengthDeviation(edge, noise);
+    return Math.min(squares.lengthDeviation(edge, noise), track(edge).length());
   }
 
   private static double[] feet(EdgeFit fit) {
