@@ -7,12 +7,10 @@ import java.util.List;
  * from all its segments. Node 1 holds all, node n is halved into 2n and 2n + 1.
  */
 final class SegmentTree {
-  private final int count;
   private final int leaves;
   private final double[] boxes;
 
-  private SegmentTree(int count, int leaves, double[] boxes) {
-    this.count = count;
+  private SegmentTree(int leaves, double[] boxes) {
     this.leaves = leaves;
     this.boxes = boxes;
   }
@@ -40,7 +38,7 @@ final class SegmentTree {
         boxes[4 * node + side] = side < 2 ? Math.min(one, two) : Math.max(one, two);
       }
     }
-    return new SegmentTree(segments.size(), leaves, boxes);
+    return new SegmentTree(leaves, boxes);
   }
 
   /** Takes pairs of segments whose boxes come together. */
@@ -55,10 +53,6 @@ final class SegmentTree {
 
   boolean isEmpty(int node) {
     return boxes[4 * node] > boxes[4 * node + 2];
-  }
-
-  int size() {
-    return count;
   }
 
   /** The square of the distance of a point from the box of a node, zero inside. */
