@@ -71,7 +71,10 @@ final class SegmentCrossings {
     return crossings;
   }
 
-  /** The places where a cubic meets itself: at most one. */
+  /**
+   * The places where a cubic meets itself: one at most. Joints of parts that were cut may be among
+   * them, with the same parameter twice.
+   */
   static List<Meeting> within(Cubic cubic) {
     List<Span> parts = new ArrayList<>();
     cutUntilNarrow(new Span(cubic, 0, 1), parts);
