@@ -58,8 +58,7 @@ final class NearestSearch {
   private void look(int at) {
     double t = onSegment(segments.get(at), point);
     double found = segments.get(at).pointAt(t).gap(point);
-    boolean earlier = at < segment || (at == segment && t < parameter);
-    if (found < distance || (found == distance && earlier)) {
+    if (found < distance || (found == distance && at < segment)) {
       segment = at;
       parameter = t;
       distance = found;
