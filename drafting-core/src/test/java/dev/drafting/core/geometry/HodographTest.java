@@ -85,6 +85,20 @@ class HodographTest {
     assertTrue(Double.isFinite(finite) && finite != 0, "" + finite);
   }
 
+  /**
+   * Beside a cusp whose polygon is 1 + 2 sqrt(2) long: past it by e on either side the speed in the
+   * middle is 1.5 e.
+   */
+  @Test
+  void aCuspMissedByNextToNothingIsOne() {
+    double standstill = 1e-12 * (1 + 2 * Math.sqrt(2)) / 1.5;
+    double e = 0.99 * standstill;
+    assertTrue(Double.isInfinite(curvature(p(0, 0), p(1 + e, 1), p(-e, 1), p(1, 0), 0.5)));
+    double more = 1.01 * standstill;
+    double bend = curvature(p(0, 0), p(1 + more, 1), p(-more, 1), p(1, 0), 0.5);
+    assertTrue(Double.isFinite(bend) && Math.abs(bend) > 1e12, "" + bend);
+  }
+
   @Test
   void extremesAreWhereOneCoordinateStandsStill() {
     Hodograph arch = new Hodograph(new Cubic(p(0, 0), p(0, 40), p(100, 40), p(100, 0)));
