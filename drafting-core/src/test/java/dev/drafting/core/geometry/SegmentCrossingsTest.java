@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,8 +24,8 @@ class SegmentCrossingsTest {
   }
 
   /** The parameters of meetings to 1e-6, each once. */
-  private static TreeSet<String> meetings(Segment one, Segment other) {
-    TreeSet<String> found = new TreeSet<>();
+  private static Set<String> meetings(Segment one, Segment other) {
+    Set<String> found = new TreeSet<>();
     for (SegmentCrossings.Meeting meeting : SegmentCrossings.of(one, other)) {
       assertEquals(0, one.pointAt(meeting.s()).gap(other.pointAt(meeting.t())), 1e-9);
       found.add(Coordinates.text(meeting.s(), 6) + " " + Coordinates.text(meeting.t(), 6));
