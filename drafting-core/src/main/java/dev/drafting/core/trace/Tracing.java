@@ -55,13 +55,11 @@ public final class Tracing implements Serializable {
    * @param extent half on the fold or whole
    * @param edges the strokes
    * @return the tracing
-   * @throws DraftingException if there are no strokes, an edge is traced too often, the fold itself
-   *     is traced, or there are more than a million points
+   * @throws DraftingException if the name is blank, there are no strokes, an edge is traced too
+   *     often, the fold itself is traced, or there are more than a million points
    */
   public static Tracing of(String piece, Extent extent, List<TracedEdge> edges) {
-    if (piece.isBlank()) {
-      throw DraftingException.of("a tracing has no name").accepted("a name such as front or back");
-    }
+    checkName(piece);
     Objects.requireNonNull(extent, "extent");
     List<TracedEdge> all = List.copyOf(edges);
     if (all.isEmpty()) {
@@ -70,6 +68,12 @@ public final class Tracing implements Serializable {
     checkPoints(piece, all);
     checkNames(piece, extent, all);
     return new Tracing(piece, extent, all);
+  }
+
+  static void checkName(String piece) {
+    if (piece.isBlank()) {
+      throw DraftingException.of("a tracing has no name").accepted("a name such as front or back");
+    }
   }
 
   private static void checkPoints(String piece, List<TracedEdge> edges) {

@@ -95,8 +95,8 @@ public final class UnnamedTracing implements Serializable {
    * @param round the points in millimetres
    * @param known where corners are; each is put on the nearest point of the line
    * @return the tracing with the corners that were known and found
-   * @throws DraftingException if the line does not end at the fold or where it began, or has no
-   *     corner
+   * @throws DraftingException if the name is blank, the line does not end at the fold or where it
+   *     began, or has no corner
    */
   public static UnnamedTracing of(
       String piece, Extent extent, Polyline round, Collection<Point> known) {
@@ -118,14 +118,16 @@ public final class UnnamedTracing implements Serializable {
    * @param strokes the points of each stroke in millimetres; neighbouring strokes end within 15 mm
    *     of each other
    * @return the tracing with the corners that were found
-   * @throws DraftingException if the strokes do not join up, the line does not end at the fold or
-   *     where it began, there is no corner, or there are more than a million points
+   * @throws DraftingException if the name is blank, the strokes do not join up, the line does not
+   *     end at the fold or where it began, there is no corner, or there are more than a million
+   *     points
    */
   public static UnnamedTracing of(String piece, Extent extent, List<Polyline> strokes) {
     return joined(piece, extent, strokes).checked();
   }
 
   private static UnnamedTracing joined(String piece, Extent extent, List<Polyline> strokes) {
+    Tracing.checkName(piece);
     boolean closed = Objects.requireNonNull(extent, "extent") != Extent.HALF_ON_FOLD;
     List<Stroke> numbered = new ArrayList<>();
     long points = 0;

@@ -243,6 +243,16 @@ class UnnamedTracingTest {
   }
 
   @Test
+  void aPieceHasAName() {
+    Polyline triangle = Polyline.of(0, 0, 80, 0, 0, 60, 0, 0);
+    assertEquals(
+        "a tracing has no name. Accepted: a name such as front or back.",
+        assertThrows(
+                DraftingException.class, () -> UnnamedTracing.of(" ", Extent.AS_IT_LIES, triangle))
+            .getMessage());
+  }
+
+  @Test
   void whatCannotBeNamedIsRefused() {
     UnnamedTracing vest = vest(1, 0, 7);
     assertEquals(
