@@ -128,8 +128,8 @@ final class CornerTrim {
   static @Nullable CornerPlan crossing(ParallelRun a, ParallelRun b, CornerShape shape) {
     double far = FAR * shape.wider();
     int last = a.strands().size() - 1;
-    int first = last - reach(a.reversed(), far);
-    int end = reach(b, far);
+    int first = last - strandsWithin(far, a.reversed());
+    int end = strandsWithin(far, b);
     double best = Double.POSITIVE_INFINITY;
     CornerPlan plan = null;
     for (int i = last; i > first && last - i < best; i--) {
@@ -153,7 +153,7 @@ final class CornerTrim {
   }
 
   /** How many strands a run has before the first one that begins farther away from its start. */
-  private static int reach(ParallelRun run, double far) {
+  private static int strandsWithin(double far, ParallelRun run) {
     List<Strand> strands = run.strands();
     int count = 1;
     while (count < strands.size()

@@ -47,10 +47,11 @@ record ParallelRun(
   static ParallelRun joined(List<ParallelRun> runs) {
     ParallelRun one = runs.get(0);
     ParallelRun other = runs.get(runs.size() - 1);
+    if (runs.size() == 1) {
+      return one;
+    }
     List<Strand> strands = runs.stream().flatMap(run -> run.strands.stream()).toList();
-    return runs.size() == 1
-        ? one
-        : new ParallelRun(one.edge, one.first, other.last, one.distance, strands, false);
+    return new ParallelRun(one.edge, one.first, other.last, one.distance, strands, false);
   }
 
   /** Whether the next run of the edge goes on where this one ends, without a corner between. */

@@ -61,12 +61,16 @@ final class EdgeFit {
       }
       double start = from == 0 ? 0 : fitted.share(from);
       double end = to == kept.length - 1 ? 1 : fitted.share(to);
-      double most = WOUND * samples.way(from, to) + WANDERS * noise.mm;
-      if (track().length(start, end) > most) {
+      if (isMuchLonger(track().length(start, end), samples.way(from, to), noise)) {
         return true;
       }
     }
     return false;
+  }
+
+  /** Whether a length in mm is much more than it ought to be, even where the pencil wandered. */
+  static boolean isMuchLonger(double length, double ought, Noise noise) {
+    return length > WOUND * ought + WANDERS * noise.mm;
   }
 
   /** The squares of the distances of the points that count, as independent observations. */

@@ -21,18 +21,12 @@ final class OutlineFit {
   /** One false alarm in a hundred. */
   private static final double DEVIATIONS = 2.58;
 
-  /** No edge becomes so much longer by sharing its corners. */
-  private static final double LONGER = 1.3;
-
-  /** By so many times the noise may it become longer besides. */
-  private static final double WANDERS = 5;
-
   private final Outline outline;
   private final List<FittedEdge> edges;
   private final double noise;
 
   /** How surely strokes say where each corner is. */
-  private final double[] surety;
+  private final double[] cornerSurety;
 
   private final List<Run> runs = new ArrayList<>();
   private LeastSquares squares;
@@ -41,7 +35,7 @@ final class OutlineFit {
     this.outline = outline;
     this.edges = outline.edges();
     this.noise = outline.noise().mm;
-    this.surety = surety();
+    this.cornerSurety = cornerSurety();
     this.squares = broughtTogether(Set.of());
     Set<Integer> astray = astray();
     if (!astray.isEmpty()) {
@@ -67,8 +61,8 @@ final class OutlineFit {
     EdgeFit fit = edge.fit();
     Track found = fit.track();
     Track track = new Track(found.knots, found.cx.clone(), found.cy.clone());
-    double start = edge.ends().start().isOnFold() ? 0 : surety[i];
-    double end = edge.ends().end().isOnFold() ? 0 : surety[i + 1];
+    double start = edge.ends().start().isOnFold() ? 0 : cornerSurety[i];
+    double end = edge.ends().end().isOnFold() ? 0 : cornerSurety[i + 1];
     double wander = Math.max(fit.rms(), firm ? noise : Noise.LEAST_MM) * surety(fit);
     return new Run(fit.samples, weights(fit), track, feet(fit), start, end, wander, firm);
   }
@@ -82,7 +76,7 @@ final class OutlineFit {
     for (int i = 0; i < edges.size(); i++) {
       Track own = edges.get(i).fit().track();
       Track shared = runs.get(i).track;
-      boolean away = shared.length() > LONGER * own.length() + WANDERS * noise;
+      boolean away = EdgeFit.isMuchLonger(shared.length(), own.length(), outline.noise());
       boolean folded = shared.isFolded() && !own.isFolded();
       if (away || folded) {
         astray.add(i);
@@ -173,7 +167,7 @@ final class OutlineFit {
    * How surely the ends of the strokes say where each corner is, against a point's distance from
    * its edge: as surely, unless the gap between the strokes is wider than the pencil wanders.
    */
-  private double[] surety() {
+  private double[] cornerSurety() {
     int n = edges.size();
     double wander = Math.min(noise, rms());
     double variance = wander * wander;
