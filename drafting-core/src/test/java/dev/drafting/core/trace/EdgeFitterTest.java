@@ -14,7 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class EdgeFitterTest {
-  private static final int SEEDS = 500;
+  private static final int SEEDS = Integer.getInteger("seeds", 500);
   private static final double WANDER = 0.85;
 
   private static EdgeFit fit(List<Point> points) {
