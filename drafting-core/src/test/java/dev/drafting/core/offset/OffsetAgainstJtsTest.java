@@ -17,6 +17,8 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /** Convex polygons against JTS buffer, a general-purpose geometry library. */
 class OffsetAgainstJtsTest {
+  private static final int POLYGONS = Integer.getInteger("seeds", 200);
+
   private static List<OffsetEdge> polygon(Random random, double distance) {
     int n = 3 + random.nextInt(8);
     List<Point> points = new ArrayList<>();
@@ -43,7 +45,7 @@ class OffsetAgainstJtsTest {
   @Test
   void mitredPolygonsAreTheSame() {
     Random random = new Random(2);
-    for (int i = 0; i < 200; i++) {
+    for (int i = 0; i < POLYGONS; i++) {
       double distance = -20 + 60 * random.nextDouble();
       List<OffsetEdge> edges = polygon(random, distance);
       Offset offset = Offset.of(edges);
@@ -63,7 +65,7 @@ class OffsetAgainstJtsTest {
   @Test
   void roundedPolygonsAreTheSameUpToTheChordsOfJts() {
     Random random = new Random(3);
-    for (int i = 0; i < 100; i++) {
+    for (int i = 0; i < POLYGONS / 2; i++) {
       double distance = 1 + 30 * random.nextDouble();
       List<OffsetEdge> edges = polygon(random, distance);
       Offset offset = Offset.of(edges);

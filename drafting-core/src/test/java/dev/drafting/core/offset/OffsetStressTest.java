@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * many as one likes.
  */
 class OffsetStressTest {
-  private static final int EACH = 600;
+  private static final int EACH = Integer.getInteger("seeds", 600);
   private static final int MOST_REFUSED = 10;
 
   @ParameterizedTest

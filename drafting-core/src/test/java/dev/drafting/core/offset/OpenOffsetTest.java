@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** Lines beside chains of edges that do not close. */
 class OpenOffsetTest {
+  private static final int EACH = Integer.getInteger("seeds", 200);
   private static final double EXACT = 1e-9;
 
   /** 100 mm to the right, then 50 mm up. */
@@ -141,7 +142,7 @@ class OpenOffsetTest {
   @EnumSource
   void openLinesOfEveryKindComeOutSimple(RandomOutline.Kind kind) {
     int refused = 0;
-    for (int seed = 0; seed < 200; seed++) {
+    for (int seed = 0; seed < EACH; seed++) {
       RandomOutline outline = RandomOutline.of(kind, seed);
       try {
         List<String> faults =
