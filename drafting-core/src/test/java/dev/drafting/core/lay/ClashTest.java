@@ -15,14 +15,15 @@ import org.locationtech.jts.geom.Polygon;
 /** Whether and how deep shapes lie in each other, against areas of JTS. */
 class ClashTest {
   private static final GeometryFactory JTS = new GeometryFactory();
+  private static final double ANY = Double.POSITIVE_INFINITY;
 
   @Test
   void aSquareLeavesASquareByTheShortestWay() {
     TurnedShape square = TurnedShape.of(new double[] {0, 0, 10, 0, 10, 10, 0, 10});
     Clash clash = new Clash(square, square, 0);
-    assertEquals(4, clash.depth(6, 3, Double.POSITIVE_INFINITY), 1e-12);
-    assertEquals(0, clash.depth(10, 3, Double.POSITIVE_INFINITY));
-    assertEquals(0, clash.depth(-10, -10, Double.POSITIVE_INFINITY));
+    assertEquals(4, clash.depth(6, 3, ANY), 1e-12);
+    assertEquals(0, clash.depth(10, 3, ANY));
+    assertEquals(0, clash.depth(-10, -10, ANY));
   }
 
   @Test
@@ -44,8 +45,8 @@ class ClashTest {
       TurnedShape one = TurnedShape.of(split);
       for (double[] other : List.of(plain, split)) {
         TurnedShape two = TurnedShape.of(other);
-        double there = new Clash(one, two, 0).depth(120, 50, Double.POSITIVE_INFINITY);
-        double back = new Clash(two, one, 0).depth(-120, -50, Double.POSITIVE_INFINITY);
+        double there = new Clash(one, two, 0).depth(120, 50, ANY);
+        double back = new Clash(two, one, 0).depth(-120, -50, ANY);
         assertEquals(50, there, 1e-9, "off " + off);
         assertEquals(50, back, 1e-9, "off " + off);
       }
@@ -73,6 +74,31 @@ class ClashTest {
     return JTS.createPolygon(ring);
   }
 
+  /** An L, and a square in its angle that reaches 2 into its foot and 3 into its upright. */
+  @Test
+  void whatLiesInTwoPartsIsAsDeepAsInBoth() {
+    TurnedShape el = TurnedShape.of(new double[] {0, 0, 20, 0, 20, 10, 10, 10, 10, 20, 0, 20});
+    TurnedShape square = TurnedShape.of(new double[] {0, 0, 5, 0, 5, 5, 0, 5});
+    Clash clash = new Clash(el, square, 0);
+    assertEquals(2, clash.depth(14, 8, ANY), 1e-12);
+    assertEquals(3, clash.depth(7, 13, ANY), 1e-12);
+    assertEquals(0, clash.depth(10, 10, ANY));
+    double both = clash.depth(7, 8, ANY);
+    assertTrue(both > 2 && both >= clash.depth(7, 8, 1) && clash.depth(7, 8, 1) >= 1);
+    assertEquals(0, clash.depth(7, 20, ANY));
+    assertEquals(0, clash.depth(20, 8, ANY));
+  }
+
+  /** What counts as touching is taken off the depth. */
+  @Test
+  void squaresThatReachIntoEachOtherByNoMoreThanATouchDoNotClash() {
+    TurnedShape square = TurnedShape.of(new double[] {0, 0, 10, 0, 10, 10, 0, 10});
+    Clash clash = new Clash(square, square, 0.5);
+    assertEquals(0, clash.depth(9.6, 0, ANY));
+    assertEquals(0.5, clash.depth(9, 0, ANY), 1e-12);
+    assertEquals(0.5, clash.depth(0, -9, ANY), 1e-12);
+  }
+
   @Property(tries = 300)
   void shapesClashExactlyWhereTheyOverlap(@ForAll long seed) {
     Random random = new Random(seed);
@@ -83,7 +109,7 @@ class ClashTest {
       double dx = 30 * random.nextDouble() - 15;
       double dy = 30 * random.nextDouble() - 15;
       double area = polygon(one, 0, 0).intersection(polygon(other, dx, dy)).getArea();
-      double depth = clash.depth(dx, dy, Double.POSITIVE_INFINITY);
+      double depth = clash.depth(dx, dy, ANY);
       assertTrue((area < 1e-7) == (depth == 0) || area < 1e-6, area + " and " + depth);
     }
   }

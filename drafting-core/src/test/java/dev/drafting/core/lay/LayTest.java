@@ -19,6 +19,7 @@ import dev.drafting.core.pattern.Vests;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -259,6 +260,8 @@ class LayTest {
       assertEquals(0, notch - Math.rint(notch / repeat) * repeat, 1e-6, piece.toString());
       assertFalse(piece.isTurned());
     }
+    assertEquals(
+        Map.of("left", "stripe"), Lay.on(striped).with(vest).matching("left", "stripe").matching());
     Lay wrong = Lay.on(striped).with(CutPlan.of(notched).pieces());
     assertEquals(
         "left: the piece has no such notch. Found: check. Accepted: stripe.",

@@ -83,6 +83,24 @@ class StripLayTest {
     assertTrue(result.length().toMm() < 62, result.length().toString());
   }
 
+  /** Told no, it stops with the strip it was told of. */
+  @Test
+  void eachShorterStripIsTold() {
+    StripLay lay = StripLay.of(WIDTH).with(rectangle(50, 50), 4, Angle.ZERO);
+    List<Length> told = new ArrayList<>();
+    StripLay.Result result =
+        lay.plan(
+            1,
+            Duration.ofMinutes(5),
+            length -> {
+              told.add(length);
+              return told.size() < 3;
+            });
+    assertEquals(3, told.size());
+    assertTrue(told.get(0).compareTo(told.get(1)) > 0 && told.get(1).compareTo(told.get(2)) > 0);
+    assertEquals(told.get(2), result.length());
+  }
+
   private static String refused(Executable lay) {
     return String.valueOf(assertThrows(DraftingException.class, lay).getMessage());
   }
