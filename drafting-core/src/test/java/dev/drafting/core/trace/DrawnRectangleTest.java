@@ -145,4 +145,59 @@ class DrawnRectangleTest {
     assertEquals(rectangle.hashCode(), read.hashCode());
     assertNotEquals(rectangle, seen(p -> p));
   }
+
+  private static DrawnRectangle sized(double width, double height) {
+    Point[] at = {new Point(0, 0), new Point(100, 0), new Point(100, 140), new Point(0, 140)};
+    return DrawnRectangle.of(Length.mm(width), Length.mm(height), at[0], at[1], at[2], at[3]);
+  }
+
+  @Test
+  void sizesAreWithinBounds() {
+    assertEquals(20, sized(20, 5000).corrected(new Point(100, 0)).x(), 1e-9);
+    assertEquals(5000, sized(5000, 20).corrected(new Point(100, 0)).x(), 1e-9);
+    for (double wrong : new double[] {19.9, 5000.1}) {
+      assertEquals("width", assertThrows(DraftingException.class, () -> sized(wrong, 100)).where());
+      assertEquals(
+          "height", assertThrows(DraftingException.class, () -> sized(100, wrong)).where());
+    }
+  }
+
+  private static DrawnRectangle leaning(double degrees) {
+    double lean = 100 / Math.tan(Math.toRadians(degrees));
+    return DrawnRectangle.of(
+        WIDTH,
+        WIDTH,
+        new Point(0, 0),
+        new Point(100, 0),
+        new Point(100 + lean, 100),
+        new Point(lean, 100));
+  }
+
+  @Test
+  void cornersAreNeitherTooSharpNorTooBlunt() {
+    for (double degrees : new double[] {31, 149}) {
+      assertTrue(leaning(degrees).toString().endsWith("out of square by 59.0°"));
+    }
+    assertTrue(leaning(80).toString().endsWith("out of square by 10.0°"));
+    for (double degrees : new double[] {29, 151}) {
+      assertThrows(DraftingException.class, () -> leaning(degrees));
+    }
+  }
+
+  /** The horizon of a picture is where its depth is none; beyond it nothing lies on the table. */
+  @Test
+  void pointsLieBeforeTheHorizon() {
+    DrawnRectangle road =
+        DrawnRectangle.of(
+            WIDTH,
+            HEIGHT,
+            new Point(-100, 0),
+            new Point(100, 0),
+            new Point(50, 100),
+            new Point(-50, 100));
+    // Sides that come together by half in 100 meet at 200.
+    assertTrue(road.corrected(new Point(0, 199)).y() > 10_000);
+    assertThrows(DraftingException.class, () -> road.corrected(new Point(0, 201)));
+    assertEquals(105, road.corrected(new Point(0, 50)).x(), 1e-9);
+  }
 }
