@@ -52,14 +52,15 @@ final class TapedOutline {
     this.tip = new Point(neckPoint.x() + level, top - drop);
     this.upAtShoulder = new Vector(drop / along, level / along);
     Point arm = new Point(underarm.first().toMm() / 2, top - underarm.second().toMm());
-    this.side = side(new Point(hem.first().toMm() / 2, hem.second().toMm()), arm, widths);
+    Point foot = new Point(hem.first().toMm() / 2, hem.second().toMm());
+    require(foot.y() < arm.y(), "hem", "a hem below the underarms");
+    this.side = side(foot, arm, widths);
     this.nearest =
         across == null ? null : new Point(across.first().toMm() / 2, top - across.second().toMm());
     check(arm);
   }
 
   private void check(Point arm) {
-    require(side.start().y() < arm.y(), "hem", "a hem below the underarms");
     require(arm.y() < tip.y(), "underarm", "an underarm below the end of the shoulder");
     require(tip.x() < arm.x(), "shoulder", "a shoulder that ends inside the underarms");
     if (nearest != null) {
