@@ -18,6 +18,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 class TapedHalfTest {
   private static Length cm(double cm) {
@@ -108,6 +109,34 @@ class TapedHalfTest {
     Piece front = vest().piece();
     assertEquals(front.edge("armhole").curve(), back.edge("armhole").curve());
     assertEquals(610, back.edge("fold").length().toMm(), 1e-9);
+  }
+
+  private static String where(Executable measure) {
+    return String.valueOf(assertThrows(DraftingException.class, measure).where());
+  }
+
+  @Test
+  void measuresAreWithinBounds() {
+    TapedHalf half = vest();
+    for (Length wrong : List.of(Length.mm(49.9), Length.mm(2000.1))) {
+      assertEquals("length", where(() -> TapedHalf.of("front", wrong)));
+      assertEquals("hem", where(() -> half.withHem(wrong)));
+      assertEquals("width", where(() -> half.withWidth(cm(20), wrong)));
+      assertEquals("underarm", where(() -> half.withUnderarm(wrong, cm(22))));
+      assertEquals("width of the neck", where(() -> half.withNeck(wrong, cm(10))));
+      assertEquals("across", where(() -> half.withAcross(wrong, cm(14))));
+    }
+    for (Length wrong : List.of(Length.mm(-0.1), cm(64))) {
+      assertEquals("rise of the hem", where(() -> half.withHem(cm(48), wrong)));
+      assertEquals("above the hem", where(() -> half.withWidth(wrong, cm(45))));
+      assertEquals("underarm below the neck points", where(() -> half.withUnderarm(cm(46), wrong)));
+      assertEquals("depth of the neck", where(() -> half.withNeck(cm(20), wrong)));
+      assertEquals("across below the neck points", where(() -> half.withAcross(cm(33), wrong)));
+    }
+    assertEquals("drop of the shoulder", where(() -> half.withShoulder(cm(8), cm(6))));
+    assertEquals(vest(), half.withHem(cm(48), Length.mm(12)));
+    assertEquals(vest().hashCode(), half.hashCode());
+    assertNotEquals(vest().withHem(cm(47)).hashCode(), half.hashCode());
   }
 
   private static String refused(TapedHalf measures) {
