@@ -103,8 +103,7 @@ final class CornerPlanner {
       return trimmed;
     }
     boolean turnedBack = a.endsTurnedBack() || b.startsTurnedBack();
-    boolean oneGoesOn = shape.reachA() * shape.reachB() < 0;
-    return oneGoesOn && !turnedBack && canStep() ? step() : throughCorner(a, b, joinEdge);
+    return !turnedBack && canStep() ? step() : throughCorner(a, b, joinEdge);
   }
 
   /**
@@ -316,11 +315,10 @@ final class CornerPlanner {
   }
 
   private boolean canStep() {
-    double narrow = Math.abs(a.distance()) < Math.abs(b.distance()) ? a.distance() : b.distance();
-    double wide = narrow == a.distance() ? b.distance() : a.distance();
+    double narrow = Math.min(Math.abs(a.distance()), Math.abs(b.distance()));
     // equal and opposite distances at a smooth corner must not hang on the rounding of its turn
-    double room = Math.abs(wide) * (1 + STRAIGHT);
-    return shape.cosine() > 0.25 && Math.abs(narrow / shape.cosine()) <= room;
+    double room = shape.wider() * (1 + STRAIGHT);
+    return shape.cosine() > 0.25 && narrow / shape.cosine() <= room;
   }
 
   private boolean steps(CornerTreatment treatment) {
@@ -343,14 +341,11 @@ final class CornerPlanner {
     Vector outward = wideA ? shape.outwardA() : shape.outwardB();
     double narrow = wideA ? b.distance() : a.distance();
     Point foot = shape.corner().plus(outward.times(narrow / shape.cosine()));
-    double beyond = narrow * shape.sine();
-    if (wideA) {
-      return beyond >= 0
-          ? bridge(a.end(), line(OffsetTag.STEP, a.end(), foot), foot)
-          : bridge(a.end(), line(OffsetTag.STEP, a.end(), b.start()), b.start());
+    if (narrow * shape.sine() < 0) {
+      return bridge(a.end(), line(OffsetTag.STEP, a.end(), b.start()), b.start());
     }
-    return beyond >= 0
-        ? bridge(foot, line(OffsetTag.STEP, foot, b.start()), b.start())
-        : bridge(a.end(), line(OffsetTag.STEP, a.end(), b.start()), b.start());
+    return wideA
+        ? bridge(a.end(), line(OffsetTag.STEP, a.end(), foot), foot)
+        : bridge(foot, line(OffsetTag.STEP, foot, b.start()), b.start());
   }
 }
