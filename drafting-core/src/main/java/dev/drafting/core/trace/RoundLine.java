@@ -39,16 +39,11 @@ final class RoundLine {
     }
     // A closed line is searched from its farthest point, and then again from its farthest corner.
     Point middle = middle(round);
-    int farthest = 0;
-    for (int i = 1; i < points; i++) {
-      farthest = distance(middle, round, i) > distance(middle, round, farthest) ? i : farthest;
-    }
-    @Nullable Corner start = null;
-    for (Corner corner : search(round, farthest, points + 1)) {
-      Corner here = corner.shifted(farthest, points);
-      boolean farther =
-          start == null || distance(middle, round, here) > distance(middle, round, start);
-      start = farther ? here : start;
+    int farthest = farthest(middle, round);
+    @Nullable Corner start = farthestCorner(middle, round, farthest);
+    if (start == null) {
+      // The only corner may lie where the search began.
+      start = farthestCorner(middle, round, farthest(round.point(farthest), round));
     }
     if (start == null) {
       return List.of();
@@ -61,6 +56,27 @@ final class RoundLine {
     }
     corners.sort(Comparator.comparingInt(Corner::first));
     return corners;
+  }
+
+  private static int farthest(Point from, Polyline round) {
+    int farthest = 0;
+    for (int i = 1; i < round.size(); i++) {
+      farthest = distance(from, round, i) > distance(from, round, farthest) ? i : farthest;
+    }
+    return farthest;
+  }
+
+  /** The corner farthest from the middle, searched for from a point round to it. */
+  private static @Nullable Corner farthestCorner(Point middle, Polyline round, int from) {
+    int points = round.size();
+    @Nullable Corner farthest = null;
+    for (Corner corner : search(round, from, points + 1)) {
+      Corner here = corner.shifted(from, points);
+      boolean farther =
+          farthest == null || distance(middle, round, here) > distance(middle, round, farthest);
+      farthest = farther ? here : farthest;
+    }
+    return farthest;
   }
 
   /** The corners of a part, the same for its mirror image, which is walked the other way. */
