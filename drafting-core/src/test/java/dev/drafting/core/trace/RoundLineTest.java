@@ -5,11 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Random;
+import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.api.Test;
 
 class RoundLineTest {
@@ -94,18 +99,52 @@ class RoundLineTest {
     assertEquals(shared(30), RoundLine.corners(Polyline.of(drop), true));
   }
 
-  /** The stretches of a triangle, wherever the pencil was set down and whichever way it went. */
+  /** A pocket 70 mm wide with a slanting top, drawn with a hand that wanders by 1 mm. */
+  private static List<Point> pocket(long seed, boolean farAway) {
+    Random random = new Random(seed);
+    List<Point> points = new ArrayList<>();
+    for (Point point : along(4, 0, 0, 70, 0, 66, 58, 34, 72, 0, 44)) {
+      double x = point.x() + random.nextGaussian() + (farAway ? 900 : 0);
+      points.add(new Point(x, point.y() + random.nextGaussian() - (farAway ? 700 : 0)));
+    }
+    return points;
+  }
+
+  private static Set<Point> corners(List<Point> round) {
+    Polyline line = Polyline.of(round);
+    Set<Point> points = new HashSet<>();
+    for (Corner corner : RoundLine.corners(line, true)) {
+      points.add(line.point(corner.first()));
+      points.add(line.point(corner.last()));
+    }
+    return points;
+  }
+
   @Property(tries = 30)
-  void setDownElsewhereTheCornersAreTheSamePoints(@ForAll @IntRange(min = 0, max = 57) int by) {
-    List<Point> points = along(5, 0, 0, 80, 0, 0, 60);
-    points.set(7, points.get(7).plus(points.get(1).minus(points.get(0)).times(0.1)));
-    List<Point> round = new ArrayList<>(points.subList(0, 48));
-    Collections.rotate(round, -by % 48);
-    Polyline elsewhere = Polyline.of(round);
-    List<Point> corners = new ArrayList<>();
-    RoundLine.corners(elsewhere, true).forEach(c -> corners.add(elsewhere.point(c.first())));
-    corners.sort((a, b) -> Double.compare(a.x() - a.y(), b.x() - b.y()));
-    assertEquals(List.of(new Point(0, 60), new Point(0, 0), new Point(80, 0)), corners);
+  void aClosedLineHasTheSameCornersWhereverItWasBegunAndWhicheverWayItWent(
+      @ForAll @LongRange(min = 0, max = 10_000) long seed,
+      @ForAll @IntRange(min = 1, max = 66) int start,
+      @ForAll boolean farAway) {
+    List<Point> round = pocket(seed, farAway);
+    Set<Point> corners = corners(round);
+    List<Point> elsewhere = new ArrayList<>(round);
+    Collections.rotate(elsewhere, start);
+    assertEquals(corners, corners(elsewhere));
+    Collections.reverse(elsewhere);
+    assertEquals(corners, corners(elsewhere));
+  }
+
+  @Property(tries = 30)
+  void anOpenLineHasTheSameCornersFromItsOtherEnd(
+      @ForAll @LongRange(min = 0, max = 10_000) long seed) {
+    List<Point> line = new ArrayList<>(pocket(seed, true).subList(3, 60));
+    int last = line.size() - 1;
+    List<Corner> turned = new ArrayList<>();
+    for (Corner corner : RoundLine.corners(Polyline.of(line), false)) {
+      turned.add(0, new Corner(last - corner.first(), last - corner.last()));
+    }
+    Collections.reverse(line);
+    assertEquals(turned, RoundLine.corners(Polyline.of(line), false));
   }
 
   @Test
@@ -139,11 +178,29 @@ class RoundLineTest {
         RoundLine.stretches(round, shared(1), true));
   }
 
-  /** Halfway along the first it is 20 mm up, along the second 19, along the third 35. */
+  /** Steps of 20, 50 and 30 mm; halfway it is 30 mm along the second, which rises from 20 to 60. */
   @Test
   void theLowestStretchIsThatWhoseMiddleLiesLowest() {
-    Polyline round = Polyline.of(0, 32, 12, 20, 16, 20, 40, 20, 40, 14, 50, 14, 50, 24, 50, 36);
-    List<Polyline> stretches = RoundLine.stretches(round, shared(0, 3, 7), true);
-    assertEquals(new Point(40, 20), stretches.get(0).point(0));
+    assertMiddleAt(44, 0, 40, 0, 20, 30, 60, 30, 90);
+  }
+
+  @Test
+  void theMiddleOfAStretchMayLieOnItsFirstStepOrItsLast() {
+    assertMiddleAt(95, 0, 40, 0, 100, 30, 140);
+    assertMiddleAt(20, 0, 0, 30, 0, 30, 10, 30, 70);
+    assertMiddleAt(30, 0, 20, 0, 40);
+  }
+
+  /** The way back runs far to both sides, level at its middle, just below or above this. */
+  private static void assertMiddleAt(double height, double... xy) {
+    for (double back : new double[] {height - 0.5, height + 0.5}) {
+      double[] round = Arrays.copyOf(xy, xy.length + 4);
+      System.arraycopy(new double[] {300, back, -200, back}, 0, round, xy.length, 4);
+      int end = xy.length / 2 - 1;
+      Point lowest =
+          RoundLine.stretches(Polyline.of(round), shared(0, end), true).get(0).point(0);
+      Point first = new Point(xy[0], xy[1]);
+      assertEquals(back < height ? new Point(xy[2 * end], xy[2 * end + 1]) : first, lowest);
+    }
   }
 }
