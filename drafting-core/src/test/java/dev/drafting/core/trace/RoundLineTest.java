@@ -197,8 +197,7 @@ class RoundLineTest {
       double[] round = Arrays.copyOf(xy, xy.length + 4);
       System.arraycopy(new double[] {300, back, -200, back}, 0, round, xy.length, 4);
       int end = xy.length / 2 - 1;
-      Point lowest =
-          RoundLine.stretches(Polyline.of(round), shared(0, end), true).get(0).point(0);
+      Point lowest = RoundLine.stretches(Polyline.of(round), shared(0, end), true).get(0).point(0);
       Point first = new Point(xy[0], xy[1]);
       assertEquals(back < height ? new Point(xy[2 * end], xy[2 * end + 1]) : first, lowest);
     }
