@@ -136,4 +136,38 @@ class TruingValuesTest {
         Truing.of(new Vest.Pencil(1, 0, 10).half()).result(),
         Truing.of(new Vest.Pencil(2, 1, 10).half()).result());
   }
+
+  @Test
+  void whatIsReportedDiffersByAllThatItSays() {
+    Point here = new Point(1, 2);
+    Point there = new Point(3, 4);
+    Length one = Length.mm(1);
+    Length two = Length.mm(2);
+    differ(
+        RefusedPoint.of(here, there, one),
+        RefusedPoint.of(here, there, one),
+        RefusedPoint.of(there, there, one),
+        RefusedPoint.of(here, here, one),
+        RefusedPoint.of(here, there, two));
+    assertEquals("(1, 2), 1 mm off", RefusedPoint.of(here, there, one).toString());
+    Lopsidedness side = Lopsidedness.of("side", two, one, here);
+    differ(
+        side,
+        Lopsidedness.of("side", two, one, here),
+        Lopsidedness.of("hem", two, one, here),
+        Lopsidedness.of("side", one, one, here),
+        Lopsidedness.of("side", two, two, here),
+        side.lowered(5));
+    assertEquals(new Point(1, -3), side.lowered(5).where());
+    assertEquals("side: left and right differ by up to 2 mm, RMS 1 mm", side.toString());
+    Tracing first = new Vest.Pencil(1, 1, 15).half();
+    Tracing second = new Vest.Pencil(2, 1, 15).half();
+    differ(
+        RepeatedTracing.of(first, second),
+        RepeatedTracing.of(first, second),
+        RepeatedTracing.of(second, first),
+        RepeatedTracing.of(first, first));
+    TruingReport report = Truing.of(first).result().report();
+    differ(report, Truing.of(first).result().report(), Truing.of(second).result().report());
+  }
 }
