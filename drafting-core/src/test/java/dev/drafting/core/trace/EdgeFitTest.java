@@ -13,24 +13,6 @@ import org.junit.jupiter.api.Test;
 class EdgeFitTest {
   private static final Noise TWO = Noise.declared(2);
 
-  /** A fit that was not found but given. */
-  private record Given(Track track, double[] shares, double[] distances) implements Fitted {
-    @Override
-    public long looks() {
-      return 0;
-    }
-
-    @Override
-    public double distance(int point) {
-      return distances[point];
-    }
-
-    @Override
-    public double share(int point) {
-      return shares[point];
-    }
-  }
-
   private static Samples every(double step, int count) {
     double[] x = IntStream.range(0, count).mapToDouble(i -> i * step).toArray();
     return Samples.traced(x, new double[count]);
@@ -40,7 +22,7 @@ class EdgeFitTest {
     Samples samples = every(step, distances.length);
     Track track = new Track(Knots.straight());
     return new EdgeFit(
-        samples, Form.STRAIGHT, new Given(track, samples.share, distances), kept, TWO);
+        samples, Form.STRAIGHT, new GivenFit(track, samples.share, distances), kept, TWO);
   }
 
   private static EdgeFit off(double... distances) {
@@ -115,7 +97,7 @@ class EdgeFitTest {
     return new EdgeFit(
         Samples.traced(x, y),
         Form.curved(track.knots),
-        new Given(track, shares, new double[shares.length]),
+        new GivenFit(track, shares, new double[shares.length]),
         EdgeFit.all(shares.length),
         TWO);
   }
