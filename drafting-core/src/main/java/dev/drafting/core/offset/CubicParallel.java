@@ -24,6 +24,7 @@ final class CubicParallel {
   private static final double LEAST_SHRINKING = 0.9;
   private static final double MOST_SHRINKING = 0.2;
   private static final double WORTH_A_TRY = 1.25;
+  private static final int CROSSING_STEPS = 4;
   private static final Place[] NONE = {};
 
   private final Cubic source;
@@ -70,25 +71,56 @@ final class CubicParallel {
   }
 
   /**
-   * Where the parallel crosses itself before and behind a stretch that is turned back: with a
-   * stretch of 2 h about a middle that is at ±√3 h, up to higher powers of h. Looked for only where
-   * the tail between is so flat that the fitted curves on its sides might miss each other.
+   * Where the parallel crosses itself before and behind a stretch that is turned back. Looked for
+   * only where the tail between is so flat that the fitted curves on its sides might miss each
+   * other.
    */
   private Place[] joint(Place start, List<Run> runs, int back) {
     Run tail = runs.get(back);
-    double middle = (tail.from + tail.to) / 2;
-    double beside = Math.sqrt(3) * (tail.to - tail.from) / 2;
-    if (middle - beside <= start.t || middle + beside >= runs.get(back + 1).to) {
+    double end = runs.get(back + 1).to;
+    Place[] sides = crossing(start.t, tail, end);
+    Place before = sides[0];
+    Place after = sides[1];
+    if (before.t <= start.t || after.t >= end) {
       return NONE;
     }
-    Place before = place(middle - beside);
-    Place after = place(middle + beside);
     Vector gap = after.point.minus(before.point);
     Point point = before.point.plus(gap.times(0.5));
     boolean meet = Math.hypot(gap.dx(), gap.dy()) <= tolerance / 2;
     return meet && isFlat(point, place(tail.from).point, place(tail.to).point)
         ? new Place[] {new Place(before.t, point, before.way), new Place(after.t, point, after.way)}
         : NONE;
+  }
+
+  /**
+   * With a stretch of 2 h about a middle the crossing is at ±√3 h, up to higher powers of h; from
+   * there Newton's method leads to it.
+   */
+  private Place[] crossing(double start, Run tail, double end) {
+    double middle = (tail.from + tail.to) / 2;
+    double beside = Math.sqrt(3) * (tail.to - tail.from) / 2;
+    Place before = place(Math.max(start, middle - beside));
+    Place after = place(Math.min(end, middle + beside));
+    for (int i = 0; i < CROSSING_STEPS; i++) {
+      Vector gap = after.point.minus(before.point);
+      Vector one = velocity(before);
+      Vector two = velocity(after);
+      double cross = one.cross(two);
+      if (cross == 0) {
+        break;
+      }
+      double earlier = before.t + gap.cross(two) / cross;
+      double later = after.t + gap.cross(one) / cross;
+      before = place(Math.max(start, Math.min(tail.from, earlier)));
+      after = place(Math.min(end, Math.max(tail.to, later)));
+    }
+    return new Place[] {before, after};
+  }
+
+  /** How the place on the parallel moves with the parameter. */
+  private Vector velocity(Place place) {
+    Vector along = source.derivativeAt(place.t);
+    return along.times(1 + distance * coefficients.curvature(place.t));
   }
 
   /** Whether two curves from a point to two cusps may lie on each other: each is a fit. */
