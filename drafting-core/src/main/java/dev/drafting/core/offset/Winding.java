@@ -5,8 +5,8 @@ import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Segment;
 import dev.drafting.core.geometry.Vector;
-import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.index.intervalrtree.SortedPackedIntervalRTree;
 
 /**
  * How often the raw chain runs counter-clockwise round a point: the crossings of a ray to the right
@@ -16,27 +16,13 @@ final class Winding {
   private static final double[] BESIDE = {1e-8, 1e-6, 1e-4};
   private static final double SMALLEST = 1e-12;
 
-  private final List<Segment> segments;
-  private final Box[] boxes;
-  private final List<List<Integer>> layers = new ArrayList<>();
-  private double low = Double.POSITIVE_INFINITY;
-  private double high = Double.NEGATIVE_INFINITY;
+  private final SortedPackedIntervalRTree byHeight = new SortedPackedIntervalRTree();
 
   private Winding(List<Strand> chain) {
-    this.segments = chain.stream().map(Strand::segment).toList();
-    this.boxes = new Box[segments.size()];
-    for (int i = 0; i < boxes.length; i++) {
-      boxes[i] = segments.get(i).bounds();
-      low = Math.min(low, boxes[i].minY());
-      high = Math.max(high, boxes[i].maxY());
-    }
-    for (int i = 0; i <= boxes.length; i++) {
-      layers.add(new ArrayList<>());
-    }
-    for (int i = 0; i < boxes.length; i++) {
-      for (int k = layer(boxes[i].minY()); k <= layer(boxes[i].maxY()); k++) {
-        layers.get(k).add(i);
-      }
+    for (Strand strand : chain) {
+      Segment segment = strand.segment();
+      Box box = segment.bounds();
+      byHeight.insert(box.minY(), box.maxY(), segment);
     }
   }
 
@@ -61,26 +47,16 @@ final class Winding {
     return found;
   }
 
-  private int layer(double y) {
-    double share = (y - low) / (high - low);
-    return (int) Math.max(0, Math.min(layers.size() - 1.0, share * (layers.size() - 1)));
+  private int round(Point point) {
+    int[] winding = {0};
+    byHeight.query(point.y(), point.y(), segment -> winding[0] += passes((Segment) segment, point));
+    return winding[0];
   }
 
-  private int round(Point point) {
-    if (!(point.y() >= low && point.y() <= high)) {
-      return 0;
-    }
-    int winding = 0;
-    for (int i : layers.get(layer(point.y()))) {
-      Box box = boxes[i];
-      if (point.y() >= box.minY() && point.y() <= box.maxY() && point.x() <= box.maxX()) {
-        winding +=
-            segments.get(i) instanceof Line line
-                ? passes(line.start(), line.end(), point)
-                : passes(Stretch.of(segments.get(i)), point);
-      }
-    }
-    return winding;
+  private static int passes(Segment segment, Point point) {
+    return segment instanceof Line line
+        ? passes(line.start(), line.end(), point)
+        : passes(Stretch.of(segment), point);
   }
 
   private static int passes(Stretch stretch, Point point) {
