@@ -9,6 +9,7 @@ import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Line;
 import dev.drafting.core.geometry.Point;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -69,6 +70,10 @@ class CuspsTest {
     return strands.stream().anyMatch(Strand::turnedBack);
   }
 
+  private static Origin origin(Strand strand) {
+    return Objects.requireNonNull(strand.origin());
+  }
+
   @Test
   void withinTheRadiusThereIsNoTail() {
     assertFalse(hasTail(strands(-20, 30, 9.99)));
@@ -100,17 +105,17 @@ class CuspsTest {
         List<Strand> strands = Parallels.of(parabola(-20, 30), 0, 0, -d, tolerance);
         assertFalse(hasTail(strands));
         int after = 1;
-        while (strands.get(after - 1).origin().to() == strands.get(after).origin().from()) {
+        while (origin(strands.get(after - 1)).to() == origin(strands.get(after)).from()) {
           after++;
         }
         Strand before = strands.get(after - 1);
         double crossing = crossing(d);
-        assertEquals(-crossing, -20 + 50 * before.origin().to(), 1e-3);
-        assertEquals(crossing, -20 + 50 * strands.get(after).origin().from(), 1e-3);
+        assertEquals(-crossing, -20 + 50 * origin(before).to(), 1e-3);
+        assertEquals(crossing, -20 + 50 * origin(strands.get(after)).from(), 1e-3);
         Point meeting = new Point(0, (d * d + R * R) / (2 * R));
         assertEquals(0, before.end().distanceTo(meeting).toMm(), tolerance / 100);
         assertEquals(before.end(), strands.get(after).start());
-        assertEquals(1, strands.get(strands.size() - 1).origin().to());
+        assertEquals(1, origin(strands.get(strands.size() - 1)).to());
       }
     }
   }
@@ -138,8 +143,8 @@ class CuspsTest {
       double d = times / strongest;
       List<Strand> strands = Parallels.of(neckline, 0, 0, d, TOLERANCE);
       for (int i = 1; i < strands.size(); i++) {
-        double before = strands.get(i - 1).origin().to();
-        double after = strands.get(i).origin().from();
+        double before = origin(strands.get(i - 1)).to();
+        double after = origin(strands.get(i)).from();
         if (before < after) {
           Point one = parallel(neckline, before, d);
           Point two = parallel(neckline, after, d);
@@ -190,7 +195,7 @@ class CuspsTest {
     for (double tolerance : new double[] {1e-2, 1e-3, 1e-4}) {
       for (double d : new double[] {R, 1.0001 * R, 0.9999 * R}) {
         for (Strand strand : Parallels.of(quarter, 0, 0, -d, tolerance)) {
-          double t = (strand.origin().from() + strand.origin().to()) / 2;
+          double t = (origin(strand).from() + origin(strand).to()) / 2;
           assertEquals(quarter.curvatureAt(t) * d > 1, strand.turnedBack());
         }
       }

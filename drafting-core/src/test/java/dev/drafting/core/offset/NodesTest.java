@@ -27,7 +27,7 @@ class NodesTest {
   void aPointNextToANodeIsThatNodeOnEverySide() {
     for (double x : new double[] {0, 8e-6, -16e-6, 12.5, -700}) {
       Nodes nodes = new Nodes();
-      nodes.number(new Point(x, -x));
+      assertEquals(0, nodes.number(new Point(x, -x)));
       for (double off : new double[] {9e-7, -9e-7}) {
         assertEquals(0, nodes.number(new Point(x + off, -x)));
         assertEquals(0, nodes.number(new Point(x, -x + off)));
@@ -42,7 +42,7 @@ class NodesTest {
   @Test
   void justAMillionthAwayIsAnotherNode() {
     Nodes nodes = new Nodes();
-    nodes.number(new Point(0, 0));
+    assertEquals(0, nodes.number(new Point(0, 0)));
     assertEquals(1, nodes.number(new Point(1e-6, 0)));
     assertEquals(2, nodes.number(new Point(0, 1e-6)));
   }
@@ -50,8 +50,8 @@ class NodesTest {
   @Test
   void betweenTwoNodesTheFirstIsMeant() {
     Nodes nodes = new Nodes();
-    nodes.number(new Point(1.5e-6, 0));
-    nodes.number(new Point(0, 0));
+    assertEquals(0, nodes.number(new Point(1.5e-6, 0)));
+    assertEquals(1, nodes.number(new Point(0, 0)));
     assertEquals(0, nodes.number(new Point(0.8e-6, 0)));
   }
 
