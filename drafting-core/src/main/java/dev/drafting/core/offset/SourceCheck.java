@@ -136,12 +136,13 @@ final class SourceCheck {
 
   private String edgeAt(Length along) {
     double left = along.toMm();
-    for (OffsetEdge edge : edges) {
+    int last = edges.size() - 1;
+    for (OffsetEdge edge : edges.subList(0, last)) {
       left -= edge.curve().length().toMm();
       if (left <= JOINED) {
         return edge.name();
       }
     }
-    return edges.get(edges.size() - 1).name();
+    return edges.get(last).name();
   }
 }
