@@ -171,6 +171,14 @@ class RoundLineTest {
   }
 
   @Test
+  void theSidesOfATriangleFollowFromTheLowest() {
+    Polyline round = Polyline.of(0, 80, 0, 0, 60, 0);
+    List<Polyline> sides =
+        List.of(Polyline.of(0, 0, 60, 0), Polyline.of(60, 0, 0, 80), Polyline.of(0, 80, 0, 0));
+    assertEquals(sides, RoundLine.stretches(round, shared(0, 1, 2), true));
+  }
+
+  @Test
   void aLineWithOneCornerIsOneStretchBackToIt() {
     Polyline round = Polyline.of(60, 0, 60, 80, 0, 0);
     assertEquals(
