@@ -80,7 +80,11 @@ final class CornerSearch {
     }
     List<Corner> corners = new ArrayList<>();
     for (Joint joint : joints) {
-      corners.add(placed(joint.one(), joint.next()));
+      Corner corner = placed(joint.one(), joint.next());
+      // What turns within a block or two may have been cut twice.
+      if (corners.isEmpty() || corner.last() > corners.get(corners.size() - 1).first()) {
+        corners.add(corner);
+      }
     }
     return corners;
   }

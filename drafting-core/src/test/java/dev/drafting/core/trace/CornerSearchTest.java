@@ -3,9 +3,7 @@ package dev.drafting.core.trace;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
@@ -59,6 +57,9 @@ class CornerSearchTest {
     assertEquals(List.of(on(1)), of(new double[] {0, 0, 100, 0, 200, 17.7}, 0.1));
     assertEquals(List.of(), of(new double[] {0, 0, 100, 0, 200, 17.5}, 0.1));
     assertEquals(List.of(on(1)), of(new double[] {9, 8, 109, 8, 209, -9.7}, 0.1));
+    // The products are 540 and 3,220, then 600 and 3,300: 9.5 and 10.3 degrees.
+    assertEquals(List.of(), of(new double[] {0, 0, 30, 40, 60, 98}, 0.1));
+    assertEquals(List.of(on(1)), of(new double[] {0, 0, 30, 40, 60, 100}, 0.1));
     assertEquals(List.of(on(1)), of(new double[] {9, 8, 109, 8, 59, 8.1}, 0.1));
     assertEquals(
         List.of(on(1), on(2), on(3), on(4), on(5), on(6), on(7)),
@@ -88,6 +89,38 @@ class CornerSearchTest {
         List.of(new Corner(19, 20)), of(then(line(0, 0, 20, 5, 0), line(105, 10, 20, 0, 5)), 1e-6));
     Corner far = of(then(line(0, 0, 20, 5, 0), line(107, 12, 20, 0, 5)), 1e-6).get(0);
     assertEquals(far.last(), far.first());
+  }
+
+  /** The lines y = 0 and x = 118, or x = 102, with a point every 20 mm. */
+  @Test
+  void ofTwoPointsFarApartTheCornerIsThatNearerToTheOtherLine() {
+    double[] side = line(0, 0, 12, 20, 0);
+    assertEquals(List.of(on(12)), of(then(side, line(238, 2, 12, 0, 20)), 1e-6));
+    assertEquals(List.of(on(11)), of(then(side, line(222, 18, 12, 0, 20)), 1e-6));
+  }
+
+  @Test
+  void aPointMayMissItsLineByAHundredthOfTheSpacing() {
+    for (double off : new double[] {0, 0.05, 0.1}) {
+      double[] sides =
+          then(line(0, 0, 20, 5, 0), new double[] {100 + off, -off}, line(100, 5, 20, 0, 5));
+      assertEquals(List.of(on(20)), of(sides, 1e-6), "" + off);
+    }
+  }
+
+  @Test
+  void aCornerAmongDensePointsIsFoundOnItsPoint() {
+    for (int count = 97; count <= 103; count++) {
+      double[] sides = then(line(0, 0, count, 1, 0), line(count, 0, 101, 0, 1));
+      assertEquals(List.of(on(count)), of(sides, 1e-6));
+    }
+  }
+
+  /** A strap 24 mm wide with a point in the middle of its end. */
+  @Test
+  void aSideOfThreePointsHasItsEndsForCorners() {
+    double[] strap = then(line(0, 0, 21, 12, 0), new double[] {240, 12}, line(240, 24, 21, -12, 0));
+    assertEquals(List.of(on(20), on(22)), of(strap, 1e-6));
   }
 
   @Test
@@ -181,15 +214,5 @@ class CornerSearchTest {
       mirrored[i] = 400 - mirrored[i];
     }
     assertEquals(of(sides, 0.7), of(mirrored, 0.7));
-  }
-
-  /** Neighbours of two points: the cuff of 5 mm between long sides. */
-  @Test
-  void aSideOfTwoPointsHasACornerAtEither() {
-    double[] sides = then(line(0, 0, 20, 5, 0), line(95, 8, 20, -5, 0));
-    List<Corner> found = of(sides, 1e-6);
-    List<Integer> ends = new ArrayList<>();
-    found.forEach(corner -> Collections.addAll(ends, corner.last(), corner.first()));
-    assertTrue(ends.contains(19) && ends.contains(20), found.toString());
   }
 }
