@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -126,6 +127,97 @@ class CornerOrBendTest {
     }
   }
 
+  private static boolean isCorner(DoubleUnaryOperator rise, int from, int to, boolean... straight) {
+    double[] x = new double[41];
+    double[] y = new double[41];
+    for (int i = 0; i < x.length; i++) {
+      x[i] = 5 * (i - 20);
+      y[i] = rise.applyAsDouble(x[i] / FAR);
+    }
+    Walk walk = Walk.of(x, y, 0);
+    return new CornerOrBend(walk, from, to, walk.way[20], FAR, straight[0], straight[1]).isCorner();
+  }
+
+  /** A corner of 22 degrees between lines that curve as a cubic does, or bend on one side more. */
+  @Test
+  void aCornerIsSeenOnLinesThatCurve() {
+    for (int from : new int[] {0, 8}) {
+      for (int to : new int[] {32, 40}) {
+        for (double rise : new double[] {-15, -8, 8, 15}) {
+          assertTrue(
+              isCorner(t -> 20 * Math.abs(t) + rise * t * t * t, from, to, false, false), "twist");
+          assertTrue(
+              isCorner(t -> 20 * Math.abs(t) + rise * t * Math.abs(t), from, to, false, false),
+              "jump");
+          assertTrue(isCorner(t -> 20 * Math.abs(t) + rise * t * t, from, to, false, false));
+        }
+      }
+    }
+  }
+
+  @Test
+  void aCornerIsSeenBetweenAStraightLineAndOneThatCurves() {
+    for (double rise : new double[] {-15, -8, 8, 15}) {
+      for (int power = 2; power <= 3; power++) {
+        int degree = power;
+        assertTrue(
+            isCorner(
+                t -> 20 * Math.abs(t) + rise * Math.pow(Math.max(t, 0), degree),
+                0,
+                40,
+                true,
+                false));
+        assertTrue(
+            isCorner(
+                t -> 20 * Math.abs(t) + rise * Math.pow(Math.max(-t, 0), degree),
+                0,
+                40,
+                false,
+                true));
+      }
+    }
+  }
+
+  /** Somewhere between two points, where the stretches beside it end. */
+  private static boolean isCornerOff(double blocks, boolean straight) {
+    Walk corner = bent(40, 0, 0, 5);
+    double at = corner.way[20] + 5 * blocks;
+    return new CornerOrBend(corner, 0, 40, at, FAR, straight, straight).isCorner();
+  }
+
+  @Test
+  void aCornerLiesWithinABlockOfWhereStretchesEnd() {
+    for (double blocks : new double[] {-1.5, -1, -0.5, 0.5, 1, 1.5}) {
+      assertTrue(isCornerOff(blocks, false), "" + blocks);
+    }
+    for (double blocks : new double[] {-4, 4}) {
+      assertFalse(isCornerOff(blocks, false), "" + blocks);
+    }
+  }
+
+  @Test
+  void besideAStraightStretchItLiesWithinTwo() {
+    for (double blocks : new double[] {-2.5, -2, 2, 2.5}) {
+      assertTrue(isCornerOff(blocks, true), "" + blocks);
+    }
+    for (double blocks : new double[] {-7, 7}) {
+      assertFalse(isCornerOff(blocks, true), "" + blocks);
+    }
+  }
+
+  /** Of a turn over 54 mm no more than the middle 40 mm are looked at. */
+  @Test
+  void theShortestBendIsLookedForOnShortStretchesToo() {
+    Walk bend = bent(60, 54, 0, 5);
+    assertFalse(new CornerOrBend(bend, 16, 24, bend.way[20], 20, true, true).isCorner());
+  }
+
+  @Test
+  void aCornerMayLieHalfwayBetweenPointsFarApart() {
+    assertCorner(true, bent(40, 0, 10, 20));
+    assertCorner(true, bent(40, 0, -10, 20));
+  }
+
   @Property(tries = 40)
   void whereItLiesAndHowItIsTurnedSaysNothingAboutATurn(
       @ForAll @DoubleRange(min = 10.5, max = 90) double degrees,
@@ -136,20 +228,20 @@ class CornerOrBendTest {
     int size = walk.size();
     double[] x = new double[size];
     double[] y = new double[size];
-    double[] backX = new double[size];
-    double[] backY = new double[size];
+    double[] turnedX = new double[size];
+    double[] turnedY = new double[size];
     Random random = new Random(Double.hashCode(degrees));
     double turn = 7 * random.nextDouble();
     for (int i = 0; i < size; i++) {
       double wandering = walk.y[i] + 0.3 * random.nextGaussian();
       x[i] = walk.x[i];
       y[i] = wandering;
-      backX[size - 1 - i] = 800 + x[i] * Math.cos(turn) - y[i] * Math.sin(turn);
-      backY[size - 1 - i] = x[i] * Math.sin(turn) + y[i] * Math.cos(turn) - 300;
+      turnedX[i] = 800 + x[i] * Math.cos(turn) - y[i] * Math.sin(turn);
+      turnedY[i] = x[i] * Math.sin(turn) + y[i] * Math.cos(turn) - 300;
     }
     assertEquals(
         isCorner(Walk.of(x, y, 0), straightBefore, straightAfter),
-        isCorner(Walk.of(backX, backY, 0), straightAfter, straightBefore));
+        isCorner(Walk.of(turnedX, turnedY, 0), straightBefore, straightAfter));
   }
 
   /** A corner within a longer line, of which the stretch that is looked at is a part. */

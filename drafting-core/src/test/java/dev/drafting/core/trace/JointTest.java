@@ -170,6 +170,48 @@ class JointTest {
     return new Joint(walk, new Part(0, 1), new Part(1, 31), 0.001);
   }
 
+  @Test
+  void besideAStretchOfTwoPointsTheTurnTellsWhicheverWayTheLineRuns() {
+    for (double heading : new double[] {50, 170, -170}) {
+      Walk turned = turning(32, i -> i == 0 ? 2 * heading : i == 30 ? 12 : 0);
+      assertTrue(new Joint(turned, new Part(0, 30), new Part(30, 31), 0.001).isCorner());
+      Walk straight = turning(32, i -> i == 0 ? 2 * heading : i == 30 ? 8 : 0);
+      assertFalse(new Joint(straight, new Part(0, 30), new Part(30, 31), 0.001).isCorner());
+    }
+  }
+
+  /** No points of other stretches are looked at, nor more of the longer than of the shorter. */
+  @Test
+  void theShorterOfTheStretchesSaysHowFarIsLooked() {
+    Walk corner = bend(60);
+    double noise = 0.5;
+    for (int blocks : new int[] {3, 4, 5}) {
+      double stands = leftOfOneCubic(corner, 20, blocks) / noise / noise - 8;
+      Joint before = new Joint(corner, new Part(21 - blocks, 20), new Part(20, 40), noise);
+      assertEquals(stands, before.standsOut(), 1e-6);
+      Joint after = new Joint(corner, new Part(4, 20), new Part(20, 19 + blocks), noise);
+      assertEquals(stands, after.standsOut(), 1e-6);
+    }
+  }
+
+  /** The line winds by 35 degrees to either side every 200 mm on its whole length. */
+  @Test
+  void aCornerBetweenLongStretchesThatWindIsSeen() {
+    for (int phase = 0; phase < 40; phase += 5) {
+      int start = phase;
+      IntToDoubleFunction winding = i -> 5 * Math.sin(2 * Math.PI * (i + start) / 40);
+      for (double noise : new double[] {0.02, 0.1}) {
+        Walk smooth = turning(201, noise, phase, winding);
+        assertFalse(middle(smooth, noise).isCorner(), phase + " smooth " + noise);
+        for (double degrees : new double[] {-40, 40}) {
+          Walk corner =
+              turning(201, noise, phase, i -> winding.applyAsDouble(i) + (i == 100 ? degrees : 0));
+          assertTrue(middle(corner, noise).isCorner(), phase + " " + degrees + " " + noise);
+        }
+      }
+    }
+  }
+
   /** Of a hundred corners and as many places where lines run on, drawn with 1 mm of noise. */
   @Test
   void cornersAreToldFromLinesThatRunOnThroughTheNoise() {
