@@ -10,7 +10,9 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Segment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Where two parallels that overrun each other are cut. */
@@ -39,7 +41,7 @@ class CornerTrimTest {
   /** Leaves (105, 5) down to the right. */
   private static final ParallelRun AFTER_TIGHT_END = Runs.line(2, 105, 5, 135, -35);
 
-  private static CornerPlan trim(ParallelRun a, ParallelRun b) {
+  private static @Nullable CornerPlan trim(ParallelRun a, ParallelRun b) {
     return CornerTrim.trim(a, b, Runs.shape(a, b));
   }
 
@@ -70,7 +72,8 @@ class CornerTrimTest {
 
   @Test
   void theFirstRunIsContinuedToTheSecondWhichIsCutThere() {
-    CornerPlan plan = trim(Runs.line(-10, 0, 0, 100, 0), Runs.line(20, 100, 0, 100, 50));
+    CornerPlan plan =
+        Objects.requireNonNull(trim(Runs.line(-10, 0, 0, 100, 0), Runs.line(20, 100, 0, 100, 50)));
     assertEquals(1, plan.endA());
     assertLine(100, 10, 120, 10, plan.beyondA());
     assertEquals(0.2, plan.startB(), 1e-12);
@@ -79,7 +82,8 @@ class CornerTrimTest {
 
   @Test
   void theSecondRunIsContinuedBackToTheFirstWhichIsCutThere() {
-    CornerPlan plan = trim(Runs.line(20, 0, 0, 100, 0), Runs.line(-10, 100, 0, 100, 50));
+    CornerPlan plan =
+        Objects.requireNonNull(trim(Runs.line(20, 0, 0, 100, 0), Runs.line(-10, 100, 0, 100, 50)));
     assertEquals(0.9, plan.endA(), 1e-12);
     assertLine(90, -20, 90, 0, plan.beforeB());
     assertEquals(0, plan.startB());
@@ -100,12 +104,12 @@ class CornerTrimTest {
     ParallelRun a = Runs.along(10, 0, 10, 100, 10);
     ParallelRun b = Runs.along(10, 100, 0, 100, 50);
     CornerShape shape = reaching(Runs.shape(a, b), TOUCHING, 0);
-    CornerPlan plan = CornerTrim.trim(a, b, shape);
+    CornerPlan plan = Objects.requireNonNull(CornerTrim.trim(a, b, shape));
     assertEquals(1, plan.endA(), 1e-12);
     assertEquals(0.2, plan.startB(), 1e-12);
     assertTrue(plan.beyondA().isEmpty());
     CornerShape back = reaching(Runs.shape(b.reversed(), a.reversed()), 0, TOUCHING);
-    plan = CornerTrim.trim(b.reversed(), a.reversed(), back);
+    plan = Objects.requireNonNull(CornerTrim.trim(b.reversed(), a.reversed(), back));
     assertEquals(0.8, plan.endA(), 1e-12);
     assertEquals(0, plan.startB(), 1e-12);
     assertTrue(plan.beforeB().isEmpty());
@@ -116,11 +120,11 @@ class CornerTrimTest {
   void aLineIsContinuedToACurveThatBendsAwayFromIt() {
     double y = 20 - Math.sqrt(900 - 625);
     double u = Math.atan2(20 - y, 25) / (Math.PI / 2);
-    CornerPlan plan = trim(BEND, DOWN);
+    CornerPlan plan = Objects.requireNonNull(trim(BEND, DOWN));
     assertEquals(u, plan.endA(), 1e-9);
     assertLine(75, y, 75, 0, plan.beforeB());
     assertEquals(0, plan.startB());
-    CornerPlan back = trim(DOWN.reversed(), BEND.reversed());
+    CornerPlan back = Objects.requireNonNull(trim(DOWN.reversed(), BEND.reversed()));
     assertEquals(1, back.endA());
     assertLine(75, 0, 75, y, back.beyondA());
     assertEquals(1 - u, back.startB(), 1e-9);
@@ -145,13 +149,14 @@ class CornerTrimTest {
   @Test
   void pastACuspTheOtherRunIsContinuedToThePartThatRunsForwards() {
     CornerShape shape = Runs.shape(TIGHT_END, AFTER_TIGHT_END);
-    CornerPlan plan = CornerTrim.pastCusp(TIGHT_END, AFTER_TIGHT_END, shape);
+    CornerPlan plan =
+        Objects.requireNonNull(CornerTrim.pastCusp(TIGHT_END, AFTER_TIGHT_END, shape));
     assertEquals(0.9875, plan.endA(), 1e-9);
     assertLine(98.75, 10, 103.4, 3.8, plan.beforeB());
     assertEquals(0, plan.startB());
     ParallelRun a = AFTER_TIGHT_END.reversed();
     ParallelRun b = TIGHT_END.reversed();
-    CornerPlan back = CornerTrim.pastCusp(a, b, Runs.shape(a, b));
+    CornerPlan back = Objects.requireNonNull(CornerTrim.pastCusp(a, b, Runs.shape(a, b)));
     assertEquals(1, back.endA());
     assertLine(103.4, 3.8, 98.75, 10, back.beyondA());
     assertEquals(2 - 0.9875, back.startB(), 1e-9);
@@ -198,10 +203,10 @@ class CornerTrimTest {
         }
       }
       CornerPlan plan = CornerTrim.crossing(a, b, Runs.shape(a, b));
-      if (nearest == null) {
+      if (nearest == null || plan == null) {
+        assertNull(nearest);
         assertNull(plan);
       } else {
-        assertNotNull(plan);
         assertEquals(nearest[0], plan.endA(), 1e-9);
         assertEquals(nearest[1], plan.startB(), 1e-9);
       }
@@ -244,7 +249,7 @@ class CornerTrimTest {
     ParallelRun near = Runs.along(10, 120, 0, 60, -80, -100, 40);
     ParallelRun b = Runs.of(10, List.of(near.strands().get(0), near.strands().get(1)));
     assertEquals(100, b.sourceStart().distanceTo(new Point(60, -80)).toMm());
-    CornerPlan plan = CornerTrim.crossing(a, b, Runs.shape(a, b));
+    CornerPlan plan = Objects.requireNonNull(CornerTrim.crossing(a, b, Runs.shape(a, b)));
     assertEquals(1 + 60.0 / 160, plan.startB(), 1e-9);
     assertEquals(15.0 / 100, plan.endA(), 1e-9);
     ParallelRun far = Runs.along(10, 120.001, 0, 60, -80, -100, 40);
@@ -256,10 +261,10 @@ class CornerTrimTest {
   @Test
   void segmentsMeetWhereTheGuessLeadsTo() {
     double v = HUMP.pointAt(EARLY).x() / 40;
-    double[] met = CornerTrim.meet(HUMP, 0.1, ACROSS_THE_HUMP, 0.2, true);
+    double[] met = Objects.requireNonNull(CornerTrim.meet(HUMP, 0.1, ACROSS_THE_HUMP, 0.2, true));
     assertEquals(EARLY, met[0], 1e-9);
     assertEquals(v, met[1], 1e-9);
-    met = CornerTrim.meet(HUMP, 0.9, ACROSS_THE_HUMP, 0.8, false);
+    met = Objects.requireNonNull(CornerTrim.meet(HUMP, 0.9, ACROSS_THE_HUMP, 0.8, false));
     assertEquals(1 - EARLY, met[0], 1e-9);
     assertEquals(1 - v, met[1], 1e-9);
   }
@@ -268,10 +273,10 @@ class CornerTrimTest {
   @Test
   void withoutAWayFromTheGuessTheyMeetWhereItIsNearestToTheCorner() {
     double v = HUMP.pointAt(EARLY).x() / 40;
-    double[] met = CornerTrim.meet(HUMP, 0.5, ACROSS_THE_HUMP, 0.5, false);
+    double[] met = Objects.requireNonNull(CornerTrim.meet(HUMP, 0.5, ACROSS_THE_HUMP, 0.5, false));
     assertEquals(EARLY, met[0], 1e-9);
     assertEquals(v, met[1], 1e-9);
-    met = CornerTrim.meet(HUMP, 0.5, ACROSS_THE_HUMP, 0.5, true);
+    met = Objects.requireNonNull(CornerTrim.meet(HUMP, 0.5, ACROSS_THE_HUMP, 0.5, true));
     assertEquals(1 - EARLY, met[0], 1e-9);
     assertEquals(1 - v, met[1], 1e-9);
   }
@@ -295,8 +300,7 @@ class CornerTrimTest {
   }
 
   private static void assertMeet(double u, double v, Segment a, Segment b) {
-    double[] met = CornerTrim.meet(a, 0.5, b, 0.5, true);
-    assertNotNull(met);
+    double[] met = Objects.requireNonNull(CornerTrim.meet(a, 0.5, b, 0.5, true));
     assertEquals(u, met[0], 1e-12);
     assertEquals(v, met[1], 1e-12);
   }

@@ -7,19 +7,21 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import dev.drafting.core.measure.Length;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Sides that do not run straight on where their hem is turned up, along y = 0 from (0, 0). */
 class FoldedBackPlanTest {
-  private static CornerPlan plan(double hem, List<ParallelRun> side, double... folds) {
+  private static @Nullable CornerPlan plan(double hem, List<ParallelRun> side, double... folds) {
     CornerTreatment treatment =
         CornerTreatment.foldedBack(
             CornerSide.AFTER, Arrays.stream(folds).mapToObj(Length::mm).toList());
     return FoldedBack.plan(side, List.of(Runs.line(hem, 0, 0, 200, 0)), 0, treatment);
   }
 
-  private static void assertAcross(CornerPlan plan, double... xy) {
-    assertNotNull(plan);
+  private static void assertAcross(@Nullable CornerPlan found, double... xy) {
+    CornerPlan plan = Objects.requireNonNull(found);
     assertEquals(xy.length / 2 - 1, plan.across().size());
     for (int i = 0; i < plan.across().size(); i++) {
       Strand strand = plan.across().get(i);
@@ -42,7 +44,7 @@ class FoldedBackPlanTest {
   void betweenTwoPartsOfASideTheMirroredLineGoesStraightAcross() {
     List<ParallelRun> side =
         List.of(Runs.line(5, -7.5, 60, -7.5, 10), Runs.line(5, -7.5, 10, 0, 0));
-    CornerPlan plan = plan(20, side, 0);
+    CornerPlan plan = Objects.requireNonNull(plan(20, side, 0));
     // the lower part ends in (-4, -3), 3 mm below the fold, and starts in (-11.5, 7)
     assertAcross(plan, -6.25, 0, -11.5, -7, -12.5, -10, -12.5, -20);
     assertEquals((12.5 - 3.75) / 12.5, plan.endA(), 1e-9);

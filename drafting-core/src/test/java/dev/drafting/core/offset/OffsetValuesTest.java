@@ -81,9 +81,10 @@ class OffsetValuesTest {
   }
 
   private static String refusal(Offset offset, int corner) {
-    return assertThrows(
-            DraftingException.class, () -> offset.withCorner(corner, CornerTreatment.bevel()))
-        .getMessage();
+    return String.valueOf(
+        assertThrows(
+                DraftingException.class, () -> offset.withCorner(corner, CornerTreatment.bevel()))
+            .getMessage());
   }
 
   @Test

@@ -11,6 +11,7 @@ import dev.drafting.core.measure.Angle;
 import dev.drafting.core.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -99,7 +100,8 @@ class OpenTrimmerTest {
     Transform here = Transform.identity();
     List<Strand> chain = chain(here, false, ENDS_ON_ITSELF);
     Strand up = chain.get(1);
-    chain.set(1, Strand.parallel(up.segment(), 0, chain.get(0).origin().endOnly(true)));
+    chain.set(
+        1, Strand.parallel(up.segment(), 0, Objects.requireNonNull(up.origin()).endOnly(true)));
     Trimmer trimmed = OpenTrimmer.trim(chain, edges(here, false), TOLERANCE);
     assertEquals(3, trimmed.trimmings().size());
   }

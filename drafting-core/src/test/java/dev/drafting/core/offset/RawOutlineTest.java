@@ -140,7 +140,8 @@ class RawOutlineTest {
     assertEquals(3, outline(shallow(98_985)).chain().stream().map(Strand::edge).distinct().count());
     DraftingException refused =
         assertThrows(DraftingException.class, () -> outline(shallow(98_995)));
-    assertTrue(refused.getMessage().startsWith("shallow: an arc of the edge is too wide"));
+    assertTrue(
+        String.valueOf(refused.getMessage()).startsWith("shallow: an arc of the edge is too wide"));
   }
 
   private static List<OffsetEdge> shallow(double radius) {

@@ -30,7 +30,8 @@ class SourceCheckTest {
   }
 
   private static String refused(List<OffsetEdge> edges) {
-    return assertThrows(DraftingException.class, () -> SourceCheck.openLine(edges)).getMessage();
+    return String.valueOf(
+        assertThrows(DraftingException.class, () -> SourceCheck.openLine(edges)).getMessage());
   }
 
   @Test
@@ -97,9 +98,10 @@ class SourceCheckTest {
   void aLineThereAndBackEnclosesNothing() {
     List<OffsetEdge> edges =
         List.of(Outlines.line("there", 10, 0, 0, 100, 0), Outlines.line("back", 10, 100, 0, 0, 0));
+    DraftingException none =
+        assertThrows(DraftingException.class, () -> SourceCheck.outline(edges));
     assertTrue(
-        assertThrows(DraftingException.class, () -> SourceCheck.outline(edges))
-            .getMessage()
+        String.valueOf(none.getMessage())
             .startsWith("there: the outline runs clockwise or encloses nothing"));
   }
 }
