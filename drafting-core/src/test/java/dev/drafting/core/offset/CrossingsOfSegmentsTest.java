@@ -206,6 +206,20 @@ class CrossingsOfSegmentsTest {
     }
   }
 
+  /** Both have a handle of no length, beside which a step of Newton's goes far. */
+  @Test
+  void bothCrossingsOfTwoPausingCurvesAreFoundInWhateverOrder() {
+    Cubic one = Outlines.cubic(184, 129, 184, 129, 141, 99, 109, 68);
+    Cubic two = Outlines.cubic(107, 69, 107, 69, 160, 88, 71, 56);
+    assertEquals(2, flattened(one).intersection(flattened(two)).getNumPoints());
+    for (Cubic first : List.of(one, one.reversed())) {
+      for (Cubic second : List.of(two, two.reversed())) {
+        assertEquals(2, SegmentMeetings.of(first, second).size());
+        assertEquals(2, SegmentMeetings.of(second, first).size());
+      }
+    }
+  }
+
   @Test
   void fromAMillimetreToTenMetresTheParametersAreTheSame() {
     Cubic neck = Outlines.cubic(1, 9, 3, 2, 7, 1, 9, 8);
