@@ -86,15 +86,14 @@ final class CubicParallel {
     }
     Vector gap = after.point.minus(before.point);
     Point point = before.point.plus(gap.times(0.5));
-    boolean meet = Math.hypot(gap.dx(), gap.dy()) <= tolerance / 2;
-    return meet && isFlat(point, place(tail.from).point, place(tail.to).point)
+    return meet(gap) && isFlat(point, place(tail.from).point, place(tail.to).point)
         ? new Place[] {new Place(before.t, point, before.way), new Place(after.t, point, after.way)}
         : NONE;
   }
 
   /**
    * With a stretch of 2 h about a middle the crossing is at ±√3 h, up to higher powers of h; from
-   * there Newton's method leads to it.
+   * there Newton's method leads near enough to it.
    */
   private Place[] crossing(double start, Run tail, double end) {
     double middle = (tail.from + tail.to) / 2;
@@ -106,7 +105,7 @@ final class CubicParallel {
       Vector one = velocity(before);
       Vector two = velocity(after);
       double cross = one.cross(two);
-      if (cross == 0) {
+      if (cross == 0 || meet(gap)) {
         break;
       }
       double earlier = before.t + gap.cross(two) / cross;
@@ -115,6 +114,10 @@ final class CubicParallel {
       after = place(Math.min(end, Math.max(tail.to, later)));
     }
     return new Place[] {before, after};
+  }
+
+  private boolean meet(Vector gap) {
+    return Math.hypot(gap.dx(), gap.dy()) <= tolerance / 2;
   }
 
   /** How the place on the parallel moves with the parameter. */
