@@ -229,4 +229,13 @@ class CuspsTest {
       assertInstanceOf(Cubic.class, strand.segment());
     }
   }
+
+  /** A step too far from a guess that was near enough once kept these tails. */
+  @Test
+  void aTailOfSomeNanometresIsLeftOut() {
+    Cubic hook = Outlines.cubic(0, 0, 5, 0.2, 5.2, 14.483333333, 4.8, 43.45);
+    assertFalse(hasTail(Parallels.of(hook, 0, 0, -2.336960023188122, TOLERANCE)));
+    Cubic other = Outlines.cubic(0, 0, 5.28, 0.35, 5.63, 16.446666667, 4.93, 49.34);
+    assertFalse(hasTail(Parallels.of(other, 0, 0, -2.415166919421125, TOLERANCE)));
+  }
 }
