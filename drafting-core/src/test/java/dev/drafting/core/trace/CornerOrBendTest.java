@@ -178,6 +178,35 @@ class CornerOrBendTest {
     }
   }
 
+  /** How far a line rises that turns by this angle in its middle. */
+  private static double turning(double degrees, double t) {
+    return FAR * Math.tan(Math.toRadians(degrees / 2)) * Math.abs(t);
+  }
+
+  /** Ten degrees are ten degrees whatever the lines do farther off. */
+  @Test
+  void theTurnIsThatOfTheCornerAlone() {
+    for (int from : new int[] {0, 8}) {
+      for (int to : new int[] {30, 40}) {
+        for (double rise : new double[] {-4, 4}) {
+          assertTurn(from, to, t -> rise * t * t, false, false);
+          assertTurn(from, to, t -> rise * t * t * t, false, false);
+          assertTurn(from, to, t -> rise * t * Math.abs(t), false, false);
+          assertTurn(from, to, t -> rise * Math.pow(Math.max(t, 0), 2), true, false);
+          assertTurn(from, to, t -> rise * Math.pow(Math.max(t, 0), 3), true, false);
+          assertTurn(from, to, t -> rise * Math.pow(Math.max(-t, 0), 2), false, true);
+          assertTurn(from, to, t -> rise * Math.pow(Math.max(-t, 0), 3), false, true);
+        }
+      }
+    }
+  }
+
+  private static void assertTurn(int from, int to, DoubleUnaryOperator curve, boolean... straight) {
+    assertTrue(
+        isCorner(t -> turning(10.3, t) + curve.applyAsDouble(t), from, to, straight), "10.3");
+    assertFalse(isCorner(t -> turning(9.7, t) + curve.applyAsDouble(t), from, to, straight), "9.7");
+  }
+
   /** Somewhere between two points, where the stretches beside it end. */
   private static boolean isCornerOff(double blocks, boolean straight) {
     Walk corner = bent(40, 0, 0, 5);
@@ -210,6 +239,15 @@ class CornerOrBendTest {
   void theShortestBendIsLookedForOnShortStretchesToo() {
     Walk bend = bent(60, 54, 0, 5);
     assertFalse(new CornerOrBend(bend, 16, 24, bend.way[20], 20, true, true).isCorner());
+  }
+
+  @Test
+  void aCornerAmongPointsFarApartLiesOnOneOfTheNearest() {
+    Walk corner = bent(40, 0, 0, 20);
+    for (double blocks : new double[] {-1.5, -1, 0, 0.5, 1, 1.5}) {
+      double at = corner.way[5] + 20 * blocks;
+      assertTrue(new CornerOrBend(corner, 0, 10, at, FAR, false, false).isCorner(), "" + blocks);
+    }
   }
 
   @Test

@@ -91,6 +91,41 @@ class CornerSearchTest {
     assertEquals(far.last(), far.first());
   }
 
+  /** 9 mm along and 12 mm up are 15 mm. */
+  @Test
+  void endsThatLieFifteenMillimetresApartMeetBetween() {
+    for (double y : new double[] {0, 500}) {
+      double[] sides = then(line(0, y, 20, 5, 0), line(104, y + 12, 20, 0, 5));
+      assertEquals(List.of(new Corner(19, 20)), of(sides, 1e-6));
+    }
+  }
+
+  @Test
+  void aCornerCutShortByFiveMillimetresLiesBetweenThroughTheNoise() {
+    double[] sides = then(line(0, 0, 20, 5, 0), line(99, 4, 20, 0, 5));
+    int between = 0;
+    for (long seed = 0; seed < 30; seed++) {
+      List<Corner> found = of(wandering(sides, 0.2, seed), 0.2);
+      between += found.equals(List.of(new Corner(19, 20))) ? 1 : 0;
+    }
+    assertTrue(between >= 28, "between " + between);
+  }
+
+  /** Two arcs of 80 mm; the second sets out where the first ends, turned by 57 degrees. */
+  @Test
+  void aCornerBetweenArcsIsFoundOnItsPoint() {
+    double[] arcs = new double[82];
+    for (int i = 0; i <= 40; i++) {
+      double first = (i - 20) / 16.0;
+      double turn = i <= 20 ? first : first + 1;
+      double middleX = i <= 20 ? 0 : -80 * Math.sin(1);
+      double middleY = i <= 20 ? 80 : 80 * Math.cos(1);
+      arcs[2 * i] = middleX + 80 * Math.sin(turn);
+      arcs[2 * i + 1] = middleY - 80 * Math.cos(turn);
+    }
+    assertEquals(List.of(on(20)), of(arcs, 1e-6));
+  }
+
   /** The lines y = 0 and x = 118, or x = 102, with a point every 20 mm. */
   @Test
   void ofTwoPointsFarApartTheCornerIsThatNearerToTheOtherLine() {

@@ -212,6 +212,32 @@ class JointTest {
     }
   }
 
+  /** What a long stretch does far from the joint says nothing about the turn at the joint. */
+  @Test
+  void theTurnBetweenStretchesThatWindIsThatOfTheCornerAlone() {
+    for (int phase = 0; phase < 40; phase += 5) {
+      int start = phase;
+      for (double degrees : new double[] {7, 14}) {
+        Walk corner =
+            turning(
+                201, i -> 3 * Math.sin(2 * Math.PI * (i + start) / 40) + (i == 100 ? degrees : 0));
+        assertEquals(degrees > 10, middle(corner, 0.02).isCorner(), phase + ": " + degrees);
+      }
+    }
+  }
+
+  @Test
+  void betweenStraightLinesAShallowTurnIsSeenThroughTheNoise() {
+    int found = 0;
+    int claimed = 0;
+    for (long seed = 0; seed < 40; seed++) {
+      found += middle(turning(61, 0.5, seed, i -> i == 30 ? 14 : 0), 0.5).isCorner() ? 1 : 0;
+      claimed += middle(turning(61, 0.5, seed, i -> i == 30 ? 6 : 0), 0.5).isCorner() ? 1 : 0;
+    }
+    assertTrue(found >= 39, "found " + found);
+    assertTrue(claimed <= 1, "claimed " + claimed);
+  }
+
   /** Of a hundred corners and as many places where lines run on, drawn with 1 mm of noise. */
   @Test
   void cornersAreToldFromLinesThatRunOnThroughTheNoise() {
