@@ -122,11 +122,57 @@ class UnnamedPocketTest {
   }
 
   @Test
-  void aTracingHasStrokesOfAMillionPointsAtMost() {
+  void aTracingHasAMillionPointsAtMost() {
+    String accepted = " Accepted: one stroke or more, a million points or fewer.";
     assertEquals(
-        "pocket: a tracing has too few or too many points. Found: 0."
-            + " Accepted: one stroke or more, a million points or fewer.",
+        "pocket: a tracing has too few or too many points. Found: 0." + accepted,
         refused(() -> UnnamedTracing.of("pocket", Extent.HALF_ON_FOLD, List.of())));
+    double[] half = new double[1_000_002];
+    for (int i = 0; i < half.length; i += 2) {
+      half[i] = i / 1000.0;
+    }
+    Polyline more = Polyline.of(half);
+    Polyline rest = Polyline.of(Arrays.copyOf(half, 1_000_000));
+    assertEquals(
+        "pocket: a tracing has too few or too many points. Found: 1000001." + accepted,
+        refused(() -> UnnamedTracing.of("pocket", Extent.HALF_ON_FOLD, List.of(more, rest))));
+  }
+
+  @Test
+  void strokesAreCountedInTheOrderTheyWereDrawn() {
+    assertEquals(
+        "pocket: stroke 1 and stroke 2: the outline is open: two edges do not meet."
+            + " Found: a gap of 40 mm. Accepted: ends within 15 mm of each other.",
+        refused(
+            () ->
+                UnnamedTracing.of(
+                    "pocket",
+                    Extent.HALF_ON_FOLD,
+                    List.of(Polyline.of(0, 0, 60, 0), Polyline.of(60, 40, 60, 80, 0, 80)))));
+    assertEquals(
+        "a tracing has no name. Accepted: a name such as front or back.",
+        refused(() -> UnnamedTracing.of(" ", Extent.HALF_ON_FOLD, ROUND)));
+  }
+
+  @Test
+  void aLineThatComesBackToItsBeginningIsInOrder() {
+    UnnamedTracing wedge =
+        UnnamedTracing.of("wedge", Extent.AS_IT_LIES, Polyline.of(0, 0, 60, 0, 0, 80, 0, 0));
+    assertEquals(List.of(new Point(0, 0), LOW, new Point(0, 80)), wedge.corners());
+    assertTrue(
+        wedge.named("bottom", "slant", "side").edges().stream().noneMatch(TracedEdge::isReordered));
+  }
+
+  @Test
+  void anEdgeThatSharesItsEndsWithEdgesPutInOrderIsInOrder() {
+    Polyline bottom = Polyline.of(0, 0, 40, 0, 20, 0, 50, 0, 10, 0, 30, 0, 60, 0);
+    Polyline side = Polyline.of(60, 0, 60, 20, 60, 40, 60, 60, 60, 80);
+    Polyline top = Polyline.of(60, 80, 20, 80, 40, 80, 10, 80, 50, 80, 30, 80, 0, 80);
+    Tracing named =
+        UnnamedTracing.of("pocket", Extent.HALF_ON_FOLD, List.of(bottom, side, top))
+            .named("bottom", "side", "top");
+    assertEquals(
+        List.of(true, false, true), named.edges().stream().map(TracedEdge::isReordered).toList());
   }
 
   @Test
@@ -165,6 +211,8 @@ class UnnamedPocketTest {
     assertEquals(same, POCKET);
     assertEquals(same.hashCode(), POCKET.hashCode());
     assertEquals(POCKET, SerialCopy.of(POCKET));
+    UnnamedTracing atTheEnds = POCKET.withCorner(new Point(0, 0)).withCorner(new Point(0, 80));
+    assertEquals(atTheEnds, SerialCopy.of(atTheEnds));
     double[] moved = ROUND.toArray();
     moved[2] = 21;
     for (UnnamedTracing other :
