@@ -250,6 +250,19 @@ class CornerOrBendTest {
     }
   }
 
+  /** Two points and a half off it is seen only beside a stretch that is straight. */
+  @Test
+  void aStraightStretchOnEitherSideTellsMoreSurelyWhereItEnds() {
+    Walk corner = bent(40, 0, 0, 20);
+    for (double blocks : new double[] {-2.5, 2.5}) {
+      double at = corner.way[5] + 20 * blocks;
+      assertTrue(new CornerOrBend(corner, 0, 10, at, FAR, true, true).isCorner());
+      assertTrue(new CornerOrBend(corner, 0, 10, at, FAR, true, false).isCorner());
+      assertTrue(new CornerOrBend(corner, 0, 10, at, FAR, false, true).isCorner());
+      assertFalse(new CornerOrBend(corner, 0, 10, at, FAR, false, false).isCorner());
+    }
+  }
+
   @Test
   void aCornerMayLieHalfwayBetweenPointsFarApart() {
     assertCorner(true, bent(40, 0, 10, 20));

@@ -126,6 +126,23 @@ class CornerSearchTest {
     assertEquals(List.of(on(20)), of(arcs, 1e-6));
   }
 
+  /** As the first, the arcs meet between two points, 2.5 mm from either. */
+  @Test
+  void aCornerBetweenArcsThatWasNotTracedLiesBetweenPoints() {
+    for (double beyond : new double[] {0.3, 0.5, 0.7}) {
+      double[] arcs = new double[80];
+      for (int i = 0; i < 40; i++) {
+        double first = (i - 19 - beyond) / 10.0;
+        double turn = first < 0 ? first : first + 1;
+        double middleX = first < 0 ? 0 : -80 * Math.sin(1);
+        double middleY = first < 0 ? 80 : 80 * Math.cos(1);
+        arcs[2 * i] = middleX + 80 * Math.sin(turn);
+        arcs[2 * i + 1] = middleY - 80 * Math.cos(turn);
+      }
+      assertEquals(List.of(new Corner(19, 20)), of(arcs, 1e-6), "" + beyond);
+    }
+  }
+
   /** The lines y = 0 and x = 118, or x = 102, with a point every 20 mm. */
   @Test
   void ofTwoPointsFarApartTheCornerIsThatNearerToTheOtherLine() {

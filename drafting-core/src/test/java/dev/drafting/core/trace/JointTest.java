@@ -238,6 +238,42 @@ class JointTest {
     assertTrue(claimed <= 1, "claimed " + claimed);
   }
 
+  /**
+   * A curve that bends on, of which a cubic explains what lies near the joint only; a corner of 15
+   * degrees lies between two of them, 6 degrees do not make one.
+   */
+  @Test
+  void aStretchIsLookedAtAsFarAsACubicExplainsIt() {
+    for (double bending : new double[] {-4, 4}) {
+      for (double noise : new double[] {0.05, 0.2}) {
+        for (double degrees : new double[] {6, 15}) {
+          Walk corner =
+              turning(
+                  121,
+                  noise,
+                  3,
+                  i -> bending * Math.pow((i - 60) / 60.0, 3) + (i == 60 ? degrees : 0));
+          assertEquals(
+              degrees > 10, middle(corner, noise).isCorner(), bending + " " + noise + " " + degrees);
+        }
+      }
+    }
+  }
+
+  /** Straight lines of 20 points that go over into arcs of 60 mm far from the corner. */
+  @Test
+  void arcsBeyondStraightLinesDoNotChangeTheCornerBetweenThem() {
+    double arc = Math.toDegrees(STEP / 60);
+    for (double degrees : new double[] {7, 13}) {
+      for (long seed = 0; seed < 5; seed++) {
+        Walk corner =
+            turning(
+                91, 0.1, seed, i -> i == 45 ? degrees : i < 25 ? arc : i > 65 ? -arc : 0);
+        assertEquals(degrees > 10, middle(corner, 0.1).isCorner(), degrees + " seed " + seed);
+      }
+    }
+  }
+
   /** Of a hundred corners and as many places where lines run on, drawn with 1 mm of noise. */
   @Test
   void cornersAreToldFromLinesThatRunOnThroughTheNoise() {
