@@ -50,15 +50,15 @@ final class CornerOrBend {
     this.half = half;
     this.aside = straightBefore || straightAfter ? BLOCKS_ASIDE_STRAIGHT : BLOCKS_ASIDE;
     addSmooth(t -> 1);
-    addSmooth(t -> t / half);
+    addSmooth(t -> t);
     if (!straightBefore && !straightAfter) {
-      addSmooth(t -> t / half * (t / half));
-      addSmooth(t -> Math.pow(t / half, 3));
-      addSmooth(t -> t / half * Math.abs(t / half));
+      addSmooth(t -> t * t);
+      addSmooth(t -> t * t * t);
+      addSmooth(t -> t * Math.abs(t));
     } else if (!straightBefore || !straightAfter) {
       double side = straightBefore ? 1 : -1;
-      addSmooth(t -> Math.pow(Math.max(side * t / half, 0), 2));
-      addSmooth(t -> Math.pow(Math.max(side * t / half, 0), 3));
+      addSmooth(t -> Math.pow(Math.max(side * t, 0), 2));
+      addSmooth(t -> Math.pow(Math.max(side * t, 0), 3));
     }
     this.restX = rest(offsets(walk.x, from));
     this.restY = rest(offsets(walk.y, from));

@@ -254,7 +254,9 @@ class JointTest {
                   3,
                   i -> bending * Math.pow((i - 60) / 60.0, 3) + (i == 60 ? degrees : 0));
           assertEquals(
-              degrees > 10, middle(corner, noise).isCorner(), bending + " " + noise + " " + degrees);
+              degrees > 10,
+              middle(corner, noise).isCorner(),
+              bending + " " + noise + " " + degrees);
         }
       }
     }
@@ -267,8 +269,7 @@ class JointTest {
     for (double degrees : new double[] {7, 13}) {
       for (long seed = 0; seed < 5; seed++) {
         Walk corner =
-            turning(
-                91, 0.1, seed, i -> i == 45 ? degrees : i < 25 ? arc : i > 65 ? -arc : 0);
+            turning(91, 0.1, seed, i -> i == 45 ? degrees : i < 25 ? arc : i > 65 ? -arc : 0);
         assertEquals(degrees > 10, middle(corner, 0.1).isCorner(), degrees + " seed " + seed);
       }
     }
