@@ -263,7 +263,7 @@ class CornerSearchTest {
             then(line(0, 0, 15, 5, 0), line(74, 4, 9, 1, 4), line(80, 40, 20, -5, 3)), 0.7, seed);
     double[] mirrored = sides.clone();
     for (int i = 0; i < mirrored.length; i += 2) {
-      mirrored[i] = 400 - mirrored[i];
+      mirrored[i] = -mirrored[i];
     }
     assertEquals(of(sides, 0.7), of(mirrored, 0.7));
   }
