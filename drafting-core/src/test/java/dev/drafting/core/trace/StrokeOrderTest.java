@@ -1,5 +1,6 @@
 package dev.drafting.core.trace;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +15,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class StrokeOrderTest {
@@ -99,5 +101,108 @@ class StrokeOrderTest {
         }
       }
     }
+  }
+
+  private static int[] order(boolean closed, double... xy) {
+    double[] x = new double[xy.length / 2];
+    double[] y = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      x[i] = xy[2 * i];
+      y[i] = xy[2 * i + 1];
+    }
+    return StrokeOrder.of(x, y, closed);
+  }
+
+  private static double[] along(double... x) {
+    double[] xy = new double[2 * x.length];
+    for (int i = 0; i < x.length; i++) {
+      xy[2 * i] = x[i];
+    }
+    return xy;
+  }
+
+  /** Drawn, the way is 50 mm; from one to the nearest 30 mm. */
+  @Test
+  void aWayThatIsMuchShorterIsTheOneThatWasMeant() {
+    assertArrayEquals(new int[] {0, 2, 1, 3}, order(false, along(0, 20, 10, 30)));
+    assertArrayEquals(new int[] {3, 1, 2, 0}, order(false, along(100, 80, 90, 60)));
+    assertNull(order(false, along(0, 10, 20, 30)));
+    assertNull(order(false, along(30, 20, 10, 0)));
+  }
+
+  /** A closed line has to come home as well: 60 mm are not much shorter than 50. */
+  @Test
+  void aClosedLineComesHome() {
+    assertNull(order(true, along(0, 20, 10, 30)));
+    double[] zigzag = new double[16];
+    int[] drawn = {0, 4, 1, 5, 2, 6, 3, 7};
+    for (int i = 0; i < 8; i++) {
+      zigzag[2 * i] = 50 * Math.cos(drawn[i] * Math.PI / 4);
+      zigzag[2 * i + 1] = 50 * Math.sin(drawn[i] * Math.PI / 4);
+    }
+    int[] round = order(true, zigzag);
+    for (int k = 1; k < 8; k++) {
+      int step = Math.floorMod(drawn[round[k]] - drawn[round[k - 1]], 8);
+      assertTrue(step == 1 || step == 7, "step " + step);
+    }
+  }
+
+  @Test
+  void threePointsAndThousandsStayAsTheyAre() {
+    assertNull(order(false, along(0, 30, 10)));
+    for (int count : new int[] {3000, 3001}) {
+      double[] x = new double[count];
+      for (int i = 0; i < count; i++) {
+        x[i] = 10 * (i * 1237L % count);
+      }
+      int[] order = order(false, along(x));
+      assertEquals(count == 3000, order != null);
+      for (int k = 1; order != null && k < count; k++) {
+        assertEquals(10, Math.abs(x[order[k]] - x[order[k - 1]]), 1e-9);
+      }
+    }
+  }
+
+  /** To and fro by less than 5 mm is a wobble of the hand, not a way. */
+  @Test
+  void wobblesAreNoWay() {
+    double[] wobbling = new double[80];
+    for (int i = 0; i < 40; i++) {
+      wobbling[2 * i] = i + (i % 2 == 0 ? 2 : -2);
+    }
+    assertNull(order(false, wobbling));
+  }
+
+  /**
+   * Far from the middle lies the corner of a V whose ends have most points: it begins at an end.
+   */
+  @Test
+  void theWayBeginsAtAnEnd() {
+    double[] x = {0, 6, 12, 18, 24, 30, 50, 75, 100};
+    List<double[]> points = new ArrayList<>();
+    for (int i = 0; i < x.length; i++) {
+      points.add(new double[] {x[i], 60 * (1 - x[i] / 100)});
+    }
+    for (int i = x.length - 2; i >= 0; i--) {
+      points.add(new double[] {x[i], -60 * (1 - x[i] / 100)});
+    }
+    List<Integer> mixed = new ArrayList<>();
+    for (int i = 0; i < points.size(); i++) {
+      mixed.add(i);
+    }
+    Collections.shuffle(mixed, new Random(7));
+    double[] xy = new double[2 * points.size()];
+    for (int i = 0; i < points.size(); i++) {
+      xy[2 * i] = points.get(mixed.get(i))[0];
+      xy[2 * i + 1] = points.get(mixed.get(i))[1];
+    }
+    List<Integer> found = new ArrayList<>();
+    for (int i : order(false, xy)) {
+      found.add(mixed.get(i));
+    }
+    if (found.get(0) != 0) {
+      Collections.reverse(found);
+    }
+    assertEquals(IntStream.range(0, points.size()).boxed().toList(), found);
   }
 }
