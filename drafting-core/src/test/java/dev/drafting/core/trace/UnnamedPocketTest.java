@@ -13,6 +13,7 @@ import dev.drafting.core.geometry.Polyline;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 /** Half a pocket on the fold, 60 mm wide and 80 mm high, of eleven points and two corners. */
 class UnnamedPocketTest {
@@ -32,8 +33,8 @@ class UnnamedPocketTest {
               0, 0, 10, 0, 20, 0, 30, 0, 40, 0, 50, 0, 60, 0, 64, 4, 64, 14, 64, 24, 64, 34, 64, 44,
               64, 54, 64, 64, 64, 74, 64, 84, 54, 84, 44, 84, 34, 84, 24, 84, 14, 84, 0, 84));
 
-  private static String refused(Runnable what) {
-    return assertThrows(DraftingException.class, what::run).getMessage();
+  private static String refused(Executable what) {
+    return assertThrows(DraftingException.class, what).getMessage();
   }
 
   @Test
