@@ -8,6 +8,7 @@ import dev.drafting.core.geometry.Point;
 import dev.drafting.core.geometry.Polyline;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Strokes of a patch 60 mm wide and 80 mm high. */
@@ -33,12 +34,12 @@ class JoiningTest {
     return String.join(", ", order);
   }
 
-  private static String refusedHalf(Stroke... strokes) {
+  private static @Nullable String refusedHalf(Stroke... strokes) {
     return assertThrows(DraftingException.class, () -> Joining.half("pocket", List.of(strokes)))
         .getMessage();
   }
 
-  private static String refusedWhole(Stroke... strokes) {
+  private static @Nullable String refusedWhole(Stroke... strokes) {
     return assertThrows(DraftingException.class, () -> Joining.whole("patch", List.of(strokes)))
         .getMessage();
   }
