@@ -49,10 +49,17 @@ final class Runs {
 
   /** The same run with some of its strands turned back. */
   static ParallelRun turnedBack(ParallelRun run, Integer... turned) {
-    List<Strand> strands = new ArrayList<>();
-    for (int i = 0; i < run.strands().size(); i++) {
-      Strand strand = run.strands().get(i);
-      strands.add(
+    List<Strand> strands = turnedBack(run.strands(), turned);
+    return new ParallelRun(
+        run.edge(), run.first(), run.last(), run.distance(), strands, run.backwards());
+  }
+
+  /** The same strands, some of them turned back. */
+  static List<Strand> turnedBack(List<Strand> strands, Integer... turned) {
+    List<Strand> back = new ArrayList<>();
+    for (int i = 0; i < strands.size(); i++) {
+      Strand strand = strands.get(i);
+      back.add(
           new Strand(
               strand.segment(),
               strand.tag(),
@@ -60,8 +67,7 @@ final class Runs {
               strand.origin(),
               List.of(turned).contains(i)));
     }
-    return new ParallelRun(
-        run.edge(), run.first(), run.last(), run.distance(), strands, run.backwards());
+    return back;
   }
 
   static CornerShape shape(ParallelRun a, ParallelRun b) {

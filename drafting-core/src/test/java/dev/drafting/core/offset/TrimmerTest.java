@@ -36,20 +36,6 @@ class TrimmerTest {
     return chain;
   }
 
-  private static List<Strand> turnedBack(List<Strand> chain, Integer... turned) {
-    List<Strand> strands = new ArrayList<>();
-    for (Strand strand : chain) {
-      strands.add(
-          new Strand(
-              strand.segment(),
-              strand.tag(),
-              strand.edge(),
-              strand.origin(),
-              List.of(turned).contains(strand.edge())));
-    }
-    return strands;
-  }
-
   private static List<OffsetEdge> edges(List<Strand> chain, double distance) {
     List<OffsetEdge> edges = new ArrayList<>();
     for (Strand strand : chain) {
@@ -146,12 +132,12 @@ class TrimmerTest {
   @Test
   void halfOfAnOutlineMayBeTurnedBackButNotMore() {
     List<Strand> square = chain(0, 0, 100, 0, 100, 100, 0, 100);
-    Trimmer half = trim(turnedBack(square, 1, 2), TOLERANCE);
+    Trimmer half = trim(Runs.turnedBack(square, 1, 2), TOLERANCE);
     assertEquals(10_000, outline(half).areaSquareMm(), 1e-9);
     assertEquals(
         List.of(OffsetTag.EDGE, OffsetTag.JOIN, OffsetTag.JOIN, OffsetTag.EDGE),
         half.strands().stream().map(Strand::tag).toList());
-    List<Strand> most = turnedBack(square, 1, 2, 3);
+    List<Strand> most = Runs.turnedBack(square, 1, 2, 3);
     assertThrows(DraftingException.class, () -> trim(most, TOLERANCE));
   }
 

@@ -35,7 +35,8 @@ class TapedHalfTest {
         .withNeck(cm(20), cm(10));
   }
 
-  private static double halfWidthAt(Curve curve, double height) {
+  /** How far a curve is from the fold at a height that it passes once. */
+  static double halfWidthAt(Curve curve, double height) {
     List<Crossing> met =
         curve.intersections(Curve.line(new Point(-1, height), new Point(2_000, height)));
     assertEquals(1, met.size());

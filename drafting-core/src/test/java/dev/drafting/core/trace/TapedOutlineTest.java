@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.drafting.core.finding.DraftingException;
-import dev.drafting.core.geometry.Crossing;
 import dev.drafting.core.geometry.Cubic;
 import dev.drafting.core.geometry.Curve;
 import dev.drafting.core.geometry.Point;
@@ -65,13 +64,6 @@ class TapedOutlineTest {
     runs(armhole.get(1), 130, 500, 130, 500 + 110 / 3.0, 130, 610 - 0.8 * last, 140, 610);
   }
 
-  private static double halfWidthAt(Curve curve, double height) {
-    List<Crossing> met =
-        curve.intersections(Curve.line(new Point(-1, height), new Point(2_000, height)));
-    assertEquals(1, met.size());
-    return met.get(0).point().x();
-  }
-
   /**
    * A natural spline of three knots at equal distances (any text on numerical analysis): midway to
    * the middle one it is off the chord by 3/32 of the second difference, 3/32 of 60 mm.
@@ -79,9 +71,9 @@ class TapedOutlineTest {
   @Test
   void aSideWithOneWidthIsANaturalSpline() {
     Curve side = half().withWidth(Length.mm(210), Length.mm(400)).piece().edge("side").curve();
-    assertEquals(200, halfWidthAt(side, 210), 1e-9);
-    assertEquals(215 - 60 * 3 / 32.0, halfWidthAt(side, 105), 1e-9);
-    assertEquals(215 - 60 * 3 / 32.0, halfWidthAt(side, 315), 1e-9);
+    assertEquals(200, TapedHalfTest.halfWidthAt(side, 210), 1e-9);
+    assertEquals(215 - 60 * 3 / 32.0, TapedHalfTest.halfWidthAt(side, 105), 1e-9);
+    assertEquals(215 - 60 * 3 / 32.0, TapedHalfTest.halfWidthAt(side, 315), 1e-9);
   }
 
   private static String refused(TapedHalf half) {
