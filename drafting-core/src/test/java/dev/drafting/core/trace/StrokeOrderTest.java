@@ -13,9 +13,11 @@ import dev.drafting.core.geometry.Transform;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class StrokeOrderTest {
@@ -103,7 +105,7 @@ class StrokeOrderTest {
     }
   }
 
-  private static int[] order(boolean closed, double... xy) {
+  private static int @Nullable [] order(boolean closed, double... xy) {
     double[] x = new double[xy.length / 2];
     double[] y = new double[x.length];
     for (int i = 0; i < x.length; i++) {
@@ -140,7 +142,7 @@ class StrokeOrderTest {
       zigzag[2 * i] = 50 * Math.cos(drawn[i] * Math.PI / 4);
       zigzag[2 * i + 1] = 50 * Math.sin(drawn[i] * Math.PI / 4);
     }
-    int[] round = order(true, zigzag);
+    int[] round = Objects.requireNonNull(order(true, zigzag));
     for (int k = 1; k < 8; k++) {
       int step = Math.floorMod(drawn[round[k]] - drawn[round[k - 1]], 8);
       assertTrue(step == 1 || step == 7, "step " + step);
@@ -155,7 +157,7 @@ class StrokeOrderTest {
       for (int i = 0; i < count; i++) {
         x[i] = 10 * (i * 1237L % count);
       }
-      int[] order = order(false, along(x));
+      int @Nullable [] order = order(false, along(x));
       assertEquals(count == 3000, order != null);
       for (int k = 1; order != null && k < count; k++) {
         assertEquals(10, Math.abs(x[order[k]] - x[order[k - 1]]), 1e-9);
@@ -197,7 +199,7 @@ class StrokeOrderTest {
       xy[2 * i + 1] = points.get(mixed.get(i))[1];
     }
     List<Integer> found = new ArrayList<>();
-    for (int i : order(false, xy)) {
+    for (int i : Objects.requireNonNull(order(false, xy))) {
       found.add(mixed.get(i));
     }
     if (found.get(0) != 0) {
