@@ -1,5 +1,6 @@
 package dev.drafting.core.offset;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -261,24 +262,16 @@ class CornerTrimTest {
   @Test
   void segmentsMeetWhereTheGuessLeadsTo() {
     double v = HUMP.pointAt(EARLY).x() / 40;
-    double[] met = Objects.requireNonNull(CornerTrim.meet(HUMP, 0.1, ACROSS_THE_HUMP, 0.2, true));
-    assertEquals(EARLY, met[0], 1e-9);
-    assertEquals(v, met[1], 1e-9);
-    met = Objects.requireNonNull(CornerTrim.meet(HUMP, 0.9, ACROSS_THE_HUMP, 0.8, false));
-    assertEquals(1 - EARLY, met[0], 1e-9);
-    assertEquals(1 - v, met[1], 1e-9);
+    assertNear(EARLY, v, CornerTrim.meet(HUMP, 0.1, ACROSS_THE_HUMP, 0.2, true));
+    assertNear(1 - EARLY, 1 - v, CornerTrim.meet(HUMP, 0.9, ACROSS_THE_HUMP, 0.8, false));
   }
 
   /** At the guess the hump runs along the line, so that no step leads anywhere. */
   @Test
   void withoutAWayFromTheGuessTheyMeetWhereItIsNearestToTheCorner() {
     double v = HUMP.pointAt(EARLY).x() / 40;
-    double[] met = Objects.requireNonNull(CornerTrim.meet(HUMP, 0.5, ACROSS_THE_HUMP, 0.5, false));
-    assertEquals(EARLY, met[0], 1e-9);
-    assertEquals(v, met[1], 1e-9);
-    met = Objects.requireNonNull(CornerTrim.meet(HUMP, 0.5, ACROSS_THE_HUMP, 0.5, true));
-    assertEquals(1 - EARLY, met[0], 1e-9);
-    assertEquals(1 - v, met[1], 1e-9);
+    assertNear(EARLY, v, CornerTrim.meet(HUMP, 0.5, ACROSS_THE_HUMP, 0.5, false));
+    assertNear(1 - EARLY, 1 - v, CornerTrim.meet(HUMP, 0.5, ACROSS_THE_HUMP, 0.5, true));
   }
 
   @Test
@@ -297,6 +290,10 @@ class CornerTrimTest {
       assertMeet(0.4, 1, level, other);
       assertMeet(1, 0.4, other, level);
     }
+  }
+
+  private static void assertNear(double u, double v, double @Nullable [] met) {
+    assertArrayEquals(new double[] {u, v}, Objects.requireNonNull(met), 1e-9);
   }
 
   private static void assertMeet(double u, double v, Segment a, Segment b) {

@@ -53,15 +53,15 @@ class SignificanceTest {
   @Test
   void allThatALineLeavesOfACubicIsABow() {
     double[] bow = new double[9];
-    double[] double3 = new double[9];
+    double[] toAndFro = new double[9];
     for (int i = 0; i < 9; i++) {
       double t = i / 4.0 - 1;
       bow[i] = 3 * t * t;
-      double3[i] = 5 * t * t * t;
+      toAndFro[i] = 5 * t * t * t;
     }
     EdgeFit one = line(bow, Ends.FREE);
     assertEquals(rest(one), Bow.squares(one, Ends.FREE), 1e-3 * rest(one));
-    EdgeFit two = line(double3, Ends.FREE);
+    EdgeFit two = line(toAndFro, Ends.FREE);
     assertEquals(rest(two), Bow.squares(two, Ends.FREE), 1e-3 * rest(two));
     assertTrue(rest(one) > 1 && rest(two) > 1);
   }
